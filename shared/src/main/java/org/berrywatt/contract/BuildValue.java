@@ -1,0 +1,13 @@
+package org.berrywatt.contract;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One build parameter of a cell as entered.
+ *
+ * @param parameter key in the catalogue, for example {@code "bakeTemperature"}
+ * @param text a level's key for a sort ({@code "hibiscus"}), a typed number otherwise ({@code "450"})
+ * @param unit unit key of a typed number
+ */
+public record BuildValue(
+        String parameter, String text, @Nullable String unit) {}

@@ -1,0 +1,50 @@
+package org.berrywatt.contract;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Everything a form needs to know: fields with units and ranges, build parameters, stages, lamps, rules. */
+public record CatalogueAnswer(
+        List<Unit> units,
+        List<Field> fields,
+        List<Parameter> parameters,
+        List<StageChoice> stages,
+        List<String> lamps,
+        List<String> instruments,
+        List<String> rules) {
+
+    /**
+     * A unit that may be typed.
+     *
+     * @param symbols every spelling that is understood, first the one to show
+     * @param toSi value in SI = typed value * toSi + offsetSi
+     */
+    public record Unit(String key, String quantity, List<String> symbols, double toSi, double offsetSi) {}
+
+    /**
+     * A numeric field; ranges in SI, closed intervals.
+     *
+     * @param units unit keys to offer, the default first
+     */
+    public record Field(
+            String key,
+            String quantity,
+            List<String> units,
+            double possibleLowSi,
+            double possibleHighSi,
+            double usualLowSi,
+            double usualHighSi) {}
+
+    /**
+     * A build parameter.
+     *
+     * @param kind {@code "number"} or {@code "sort"}
+     * @param field key of the numeric field that describes it, for numbers
+     * @param levels level keys to choose from, for sorts
+     */
+    public record Parameter(
+            String key, String stage, String kind, @Nullable String field, List<String> levels) {}
+
+    /** A stage with the kinds of failure that may end it. */
+    public record StageChoice(String key, List<String> failures, boolean hot) {}
+}

@@ -1,0 +1,27 @@
+package org.berrywatt.contract;
+
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A cell's result with its worked calculation.
+ *
+ * @param missing what is still needed before this cell counts, most urgent first
+ * @param notes what a reader of the figure should know (no sweep, scaled far, dark current subtracted ...)
+ */
+public record CellResultAnswer(
+        UUID cellId,
+        String label,
+        String standing,
+        @Nullable Remark remark,
+        @Nullable Figure effectiveIrradianceWm2,
+        @Nullable Figure currentDensityAm2,
+        @Nullable Figure openCircuitVoltageV,
+        @Nullable Figure fillFactor,
+        @Nullable Figure powerDensityWm2,
+        @Nullable Figure powerAtReferenceAreaW,
+        List<StepAnswer> steps,
+        List<BudgetLine> budget,
+        List<Remark> missing,
+        List<Remark> notes) {}

@@ -1,0 +1,19 @@
+package org.berrywatt.contract;
+
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A cell as the leaderboard sees it.
+ *
+ * @param standing {@code "counts"}, {@code "waiting"} (something is missing or it is not a solar cell yet) or
+ *     {@code "failed"}
+ * @param powerDensityWm2 maximum power per area at reference conditions, when it counts
+ * @param remark why it waits or failed and what to do, or what to know about a cell that counts
+ */
+public record CellStanding(
+        UUID cellId,
+        String label,
+        String standing,
+        @Nullable Figure powerDensityWm2,
+        @Nullable Remark remark) {}

@@ -1,0 +1,4 @@
+package org.berrywatt.contract;
+
+/** Opens or closes a lab day for entries. */
+public record EntryRequest(boolean open) {}

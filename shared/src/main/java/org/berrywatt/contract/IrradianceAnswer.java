@@ -1,0 +1,18 @@
+package org.berrywatt.contract;
+
+import java.time.Instant;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A recorded light reading of a station.
+ *
+ * @param totalIrradianceWm2 total irradiance of this lamp that belongs to the typed reading
+ */
+public record IrradianceAnswer(
+        UUID id,
+        UUID stationId,
+        Typed reading,
+        Figure totalIrradianceWm2,
+        Instant acceptedAt,
+        @Nullable UUID replacedBy) {}

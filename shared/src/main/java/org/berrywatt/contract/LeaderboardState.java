@@ -1,0 +1,14 @@
+package org.berrywatt.contract;
+
+import java.util.List;
+import java.util.UUID;
+
+/** The whole leaderboard of a lab day: teams in order of place, teams without a result last. */
+public record LeaderboardState(
+        UUID labDayId,
+        String title,
+        String rule,
+        double referenceIrradianceWm2,
+        double referenceAreaCm2,
+        boolean entryOpen,
+        List<TeamStanding> teams) {}

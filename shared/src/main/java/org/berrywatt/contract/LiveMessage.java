@@ -1,0 +1,13 @@
+package org.berrywatt.contract;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A live message, and the shape of a snapshot.
+ *
+ * @param epoch changes when the server starts anew
+ * @param seq grows by one with every state of a topic
+ * @param kind {@code "leaderboard"} with a {@link LeaderboardState}, or {@code "beat"} without a body: seq so far
+ */
+public record LiveMessage(
+        String epoch, long seq, String kind, @Nullable Object body) {}

@@ -1,0 +1,48 @@
+package org.berrywatt.contract;
+
+/** Stable codes of problem details; each has a sentence {@code problem.CODE} and a way out in the text catalogue. */
+public enum ProblemCode {
+    QUANTITY_EMPTY("quantity.empty"),
+    QUANTITY_NOT_A_NUMBER("quantity.notANumber"),
+    QUANTITY_AMBIGUOUS("quantity.ambiguous"),
+    QUANTITY_UNKNOWN_UNIT("quantity.unknownUnit"),
+    QUANTITY_WRONG_UNIT("quantity.wrongUnit"),
+    QUANTITY_IMPOSSIBLE("quantity.impossible"),
+    QUANTITY_UNUSUAL("quantity.unusual"),
+    TEXT_EMPTY("text.empty"),
+    TEXT_TOO_LONG("text.tooLong"),
+    TEXT_UNFIT("text.unfit"),
+    CHOICE_UNKNOWN("choice.unknown"),
+    VALUE_MISSING("value.missing"),
+    LABEL_TAKEN("label.taken"),
+    CELLS_FULL("cells.full"),
+    STATION_MISSING("station.missing"),
+    STATION_DARK("station.dark"),
+    SWEEP_TOO_SHORT("sweep.tooShort"),
+    SWEEP_ROW_INCOMPLETE("sweep.rowIncomplete"),
+    LABDAY_CLOSED("labday.closed"),
+    ID_REUSED("id.reused"),
+    REPLACED_ALREADY("replaced.already"),
+    EDITED_MEANWHILE("edited.meanwhile"),
+    NOT_FOUND("notFound"),
+    SIGN_IN_NEEDED("access.signInNeeded"),
+    NOT_ALLOWED("access.notAllowed"),
+    SIGN_IN_REFUSED("access.refused"),
+    SLOW_DOWN("access.slowDown"),
+    SETUP_DONE("setup.done"),
+    PASSWORD_WEAK("password.weak"),
+    REQUEST_TOO_LARGE("request.tooLarge"),
+    REQUEST_UNREADABLE("request.unreadable"),
+    UNAVAILABLE("unavailable"),
+    INTERNAL("internal");
+
+    private final String code;
+
+    ProblemCode(String code) {
+        this.code = code;
+    }
+
+    public String code() {
+        return code;
+    }
+}
