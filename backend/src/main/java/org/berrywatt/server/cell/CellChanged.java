@@ -1,0 +1,6 @@
+package org.berrywatt.server.cell;
+
+import java.util.UUID;
+
+/** A cell was registered, its build sheet corrected, or the outcome of a stage recorded. */
+public record CellChanged(UUID labDayId, UUID cellId) {}

@@ -1,0 +1,17 @@
+package org.berrywatt.server.cell;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One build parameter of a cell.
+ *
+ * @param parameter key in the build catalogue
+ * @param text the level's key of a sort, the typed characters of a number
+ * @param unit unit key of a number
+ * @param valueSi a number in the SI unit of its quantity; null for a sort
+ */
+public record RecipeEntry(
+        String parameter,
+        String text,
+        @Nullable String unit,
+        @Nullable Double valueSi) {}

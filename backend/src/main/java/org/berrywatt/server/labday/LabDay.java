@@ -1,0 +1,25 @@
+package org.berrywatt.server.labday;
+
+import java.time.LocalDate;
+import java.util.UUID;
+
+/**
+ * A lab day as later features see it.
+ *
+ * @param referenceIrradianceWm2 irradiance that results are brought to, in (0, infinity)
+ * @param referenceAreaM2 area that powers are brought to, in (0, infinity)
+ * @param rule key of the scoring rule
+ * @param cellsPerTeam number of cells that each team declares, in [1, 12]
+ * @param entryOpen whether cells and readings may be written
+ */
+public record LabDay(
+        UUID id,
+        String title,
+        LocalDate date,
+        double referenceIrradianceWm2,
+        double referenceAreaM2,
+        String rule,
+        int cellsPerTeam,
+        boolean teamsCreateThemselves,
+        boolean entryOpen,
+        long version) {}

@@ -1,0 +1,6 @@
+package org.berrywatt.server.light;
+
+import java.util.UUID;
+
+/** A station was set up or its light read. */
+public record LightChanged(UUID labDayId, UUID stationId) {}

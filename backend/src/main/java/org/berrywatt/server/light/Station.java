@@ -1,0 +1,24 @@
+package org.berrywatt.server.light;
+
+import java.util.List;
+import java.util.UUID;
+import org.berrywatt.light.Instrument;
+import org.berrywatt.light.Lamp;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A light station as later features see it.
+ *
+ * @param distanceM lamp to cell, in (0, infinity)
+ * @param angleDeg angle of incidence, in [0, 90)
+ * @param readings valid readings (corrections applied), oldest first
+ */
+public record Station(
+        UUID id,
+        UUID labDayId,
+        String name,
+        Lamp lamp,
+        Instrument instrument,
+        @Nullable Double distanceM,
+        @Nullable Double angleDeg,
+        List<LightReading> readings) {}

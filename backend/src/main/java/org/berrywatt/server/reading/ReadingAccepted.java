@@ -1,0 +1,6 @@
+package org.berrywatt.server.reading;
+
+import java.util.UUID;
+
+/** A reading was accepted, first or as a correction. */
+public record ReadingAccepted(UUID labDayId, UUID cellId, UUID readingId) {}
