@@ -1,0 +1,40 @@
+package org.berrywatt.statistics;
+
+import java.util.OptionalDouble;
+import org.hipparchus.stat.descriptive.rank.Percentile;
+import org.hipparchus.stat.descriptive.rank.Percentile.EstimationType;
+
+/**
+ * Quantiles by linear interpolation between order statistics, definition 7 of R. J. Hyndman and Y. Fan, The American
+ * Statistician 50 (1996) 361-365.
+ */
+public final class Quantiles {
+
+    private Quantiles() {}
+
+    /** The middle number, or the mean of the two in the middle; empty for no numbers or any that is not finite. */
+    public static OptionalDouble median(double... values) {
+        return quantile(0.5, values);
+    }
+
+    /**
+     * The number below which a share of the sample lies; empty for no numbers or any that is not finite.
+     *
+     * @param share in [0, 1]
+     * @throws IllegalArgumentException when the share is outside [0, 1]
+     */
+    public static OptionalDouble quantile(double share, double... values) {
+        if (!(share >= 0 && share <= 1)) {
+            throw new IllegalArgumentException("share must lie in [0, 1], got " + share);
+        }
+        return values.length == 0 || !Ranks.allFinite(values)
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(interpolated(share, values));
+    }
+
+    private static double interpolated(double share, double[] values) {
+        // this library's percentile starts above zero; the least number needs no interpolation
+        double percent = Math.max(share * 100, Double.MIN_VALUE);
+        return new Percentile().withEstimationType(EstimationType.R_7).evaluate(values, percent);
+    }
+}

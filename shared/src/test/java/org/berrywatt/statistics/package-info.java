@@ -1,0 +1,4 @@
+@NullMarked
+package org.berrywatt.statistics;
+
+import org.jspecify.annotations.NullMarked;
