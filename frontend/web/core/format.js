@@ -1,0 +1,51 @@
+/** Numbers, intervals and clock times for people. Digits follow the interval; nothing here computes a result. */
+
+const MINUS = '\u2212';
+const PREFIXES = [[1e6, 'M'], [1e3, 'k'], [1, ''], [1e-3, 'm'], [1e-6, 'µ'], [1e-9, 'n']];
+
+/** A number with so many decimals and a true minus sign. */
+export const fixed = (value, decimals) =>
+  value.toLocaleString('en', { minimumFractionDigits: decimals, maximumFractionDigits: decimals }).replace('-', MINUS);
+
+/** A number with up to four significant digits, trailing zeros dropped. */
+export const plain = value =>
+  value.toLocaleString('en', { maximumSignificantDigits: 4 }).replace('-', MINUS);
+
+/** Decimals that an uncertainty justifies: two digits of it when it begins with 1, else one; in [0, 6]. */
+export function decimalsFor(uncertainty) {
+  if (!(uncertainty > 0) || !Number.isFinite(uncertainty)) return 3;
+  const exponent = Math.floor(Math.log10(uncertainty));
+  const leading = uncertainty / 10 ** exponent;
+  return Math.min(6, Math.max(0, (leading < 1.95 ? 1 : 0) - exponent));
+}
+
+/** A figure {value, standardUncertainty, low, high} in a unit of `scale` SI, as texts {value, low, high, unit}. */
+export function figureTexts(figure, scale, unit) {
+  const decimals = decimalsFor(figure.standardUncertainty / scale);
+  const text = value => fixed(value / scale, decimals);
+  return { value: text(figure.value), low: text(figure.low), high: text(figure.high), unit };
+}
+
+/** Power per area, SI W/m2, shown in µW/cm² (1 W/m² = 100 µW/cm²). */
+export const powerDensityTexts = figure => figureTexts(figure, 0.01, 'µW/cm²');
+
+/** Current per area, SI A/m2, shown in µA/cm² (1 A/m² = 100 µA/cm²). */
+export const currentDensityTexts = figure => figureTexts(figure, 0.01, 'µA/cm²');
+
+/** Voltage, SI V, shown in mV. */
+export const voltageTexts = figure => figureTexts(figure, 1e-3, 'mV');
+
+/** A value in a base unit with a fitting prefix and three significant digits: (0.00045, 'A') -> "450 µA". */
+export function prefixed(value, unit) {
+  const [scale, prefix] = PREFIXES.find(([size]) => Math.abs(value) >= size * 0.9995) ?? [1, ''];
+  const text = (value / scale).toLocaleString('en', { maximumSignificantDigits: 3 }).replace('-', MINUS);
+  return `${text} ${prefix}${unit}`;
+}
+
+/** Clock time of an instant, "14:52". */
+export const clock = instant =>
+  new Date(instant).toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
+
+/** A date as written in a lab book, "25 November 2026". */
+export const day = date =>
+  new Date(`${date}T12:00:00`).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });

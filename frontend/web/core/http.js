@@ -1,0 +1,90 @@
+/** The only door to the server. Answers become bodies, problem details become a Refused, silence becomes Unreachable. */
+
+const PATIENCE_MS = 10_000;
+const SAFE = new Set(['GET', 'HEAD']);
+
+/** The server understood and said no. Fields as in the problem detail; `detail` is a whole sentence for a person. */
+export class Refused extends Error {
+  constructor(status, problem) {
+    super(problem.detail ?? problem.title ?? `HTTP ${status}`);
+    this.name = 'Refused';
+    this.status = status;
+    this.code = problem.code ?? '';
+    this.detail = this.message;
+    this.field = problem.field ?? null;
+    this.value = problem.value ?? null;
+    this.limit = problem.limit ?? null;
+    this.wayOut = problem.wayOut ?? null;
+    this.choices = problem.choices ?? [];
+  }
+}
+
+/** No answer: the network is gone, the server is away, or it took longer than the patience. */
+export class Unreachable extends Error {
+  constructor(cause) {
+    super('no answer', { cause });
+    this.name = 'Unreachable';
+  }
+}
+
+/** Makes the functions from a fetch, a way to read document.cookie and a patience; tests pass their own. */
+export function createHttp({ fetch, cookies, patienceMs = PATIENCE_MS }) {
+  async function exchange(method, path, { body, headers = {} } = {}) {
+    if (!SAFE.has(method) && !xsrfToken(cookies())) await send('GET', '/api/access', undefined, {});
+    const response = await send(method, path, body, headers);
+    const content = await contentOf(response);
+    if (!response.ok) throw new Refused(response.status, content ?? {});
+    return { body: content, status: response.status, etag: response.headers.get('ETag') };
+  }
+
+  async function send(method, path, body, headers) {
+    const abort = new AbortController();
+    const timer = setTimeout(() => abort.abort(), patienceMs);
+    try {
+      return await fetch(path, {
+        method,
+        credentials: 'same-origin',
+        cache: SAFE.has(method) ? 'no-cache' : 'no-store',
+        headers: headersFor(method, body, headers),
+        body: body === undefined ? undefined : JSON.stringify(body),
+        signal: abort.signal,
+      });
+    } catch (cause) {
+      throw new Unreachable(cause);
+    } finally {
+      clearTimeout(timer);
+    }
+  }
+
+  function headersFor(method, body, extra) {
+    const headers = { Accept: 'application/json, application/problem+json', ...extra };
+    if (body !== undefined) headers['Content-Type'] = 'application/json';
+    const token = xsrfToken(cookies());
+    if (!SAFE.has(method) && token) headers['X-XSRF-TOKEN'] = token;
+    return headers;
+  }
+
+  const bodyOf = async (method, path, options) => (await exchange(method, path, options)).body;
+  return {
+    exchange,
+    get: path => bodyOf('GET', path),
+    put: (path, body, headers) => bodyOf('PUT', path, { body, headers }),
+    post: (path, body, headers) => bodyOf('POST', path, { body, headers }),
+  };
+}
+
+function xsrfToken(cookies) {
+  const pair = cookies.split('; ').find(each => each.startsWith('XSRF-TOKEN='));
+  return pair ? decodeURIComponent(pair.slice('XSRF-TOKEN='.length)) : '';
+}
+
+async function contentOf(response) {
+  const text = await response.text().catch(cause => { throw new Unreachable(cause); });
+  if (!/json/.test(response.headers.get('Content-Type') ?? '')) return null;
+  return text === '' ? null : JSON.parse(text);
+}
+
+export const { exchange, get, put, post } = createHttp({
+  fetch: (...args) => globalThis.fetch(...args),
+  cookies: () => document.cookie,
+});

@@ -1,0 +1,47 @@
+/** Every sentence a person reads comes from one catalogue: t('page.bench.title'), t(key, { name: 'value' }). */
+import { get } from './http.js';
+import { plain } from './format.js';
+
+const KEPT = 'berrywatt.texts';
+
+async function load() {
+  try {
+    const fresh = await get('/texts/en.json');
+    keep(fresh);
+    return fresh;
+  } catch (unreachable) {
+    return kept();
+  }
+}
+
+function keep(texts) {
+  try {
+    localStorage.setItem(KEPT, JSON.stringify(texts));
+  } catch {
+    // A private tab may refuse storage; the catalogue then lives for this page only.
+  }
+}
+
+function kept() {
+  try {
+    return JSON.parse(localStorage.getItem(KEPT)) ?? {};
+  } catch {
+    return {};
+  }
+}
+
+const catalogue = await load();
+
+/** The sentence with its {placeholders} filled; the key itself when the catalogue has none, so that a gap is seen. */
+export function t(key, values = {}) {
+  const sentence = catalogue[key] ?? key;
+  return sentence.replace(/\{(\w+)\}/g, (whole, name) => (name in values ? show(values[name]) : whole));
+}
+
+/** Whether the catalogue has this sentence. */
+export const has = key => key in catalogue;
+
+/** A remark of the server ({key, values}) as a sentence. */
+export const remark = ({ key, values }) => t(key, values ?? {});
+
+const show = value => (typeof value === 'number' ? plain(value) : String(value));

@@ -1,0 +1,18 @@
+/** The only place that knows Lit. Elements draw into the page itself, so that labels, styles and tests reach them. */
+import { LitElement, html, nothing, render, svg } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { repeat } from 'lit/directives/repeat.js';
+
+export { html, live, nothing, render, repeat, svg };
+
+/** A custom element without a shadow; `properties` and `render()` as usual. */
+export class PageElement extends LitElement {
+  createRenderRoot() {
+    return this;
+  }
+}
+
+let count = 0;
+
+/** An id unique in this page, to tie labels, hints and errors to their field. */
+export const uniqueId = prefix => `${prefix}-${++count}`;
