@@ -9,6 +9,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param kind {@code "number"} or {@code "sort"}
  * @param unit unit key of a numeric parameter
+ * @param strength {@code "clear"}, {@code "suggestive"}, {@code "cannotTell"} or {@code "nothingToCompare"}
+ * @param sentence what the cells say; in it and in the notes, values whose name ends in {@code Level} are levels of this
+ *     parameter, to be worded like the levels of the dots
  */
 public record FindingAnswer(
         UUID labDayId,
@@ -19,6 +22,7 @@ public record FindingAnswer(
         List<Level> levels,
         @Nullable RankCorrelation spearman,
         @Nullable RankTest kruskalWallis,
+        String strength,
         Remark sentence,
         List<Remark> notes) {
 
@@ -48,9 +52,19 @@ public record FindingAnswer(
             int failed,
             @Nullable Double medianPowerDensityWm2) {}
 
-    /** Spearman's rank correlation, two-sided p. */
-    public record RankCorrelation(double rho, double p, int n) {}
+    /**
+     * Spearman's rank correlation, two-sided p.
+     *
+     * @param n cells, or teams when no team tried two levels
+     * @param evaluation {@code "exact"} or {@code "approximate"}
+     */
+    public record RankCorrelation(double rho, double p, int n, String evaluation) {}
 
-    /** Kruskal-Wallis test over levels. */
-    public record RankTest(double h, int degreesOfFreedom, double p, int n) {}
+    /**
+     * Kruskal-Wallis test over levels.
+     *
+     * @param n cells, or teams when no team tried two levels
+     * @param evaluation {@code "exact"} or {@code "approximate"}
+     */
+    public record RankTest(double h, int degreesOfFreedom, double p, int n, String evaluation) {}
 }
