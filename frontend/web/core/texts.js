@@ -41,7 +41,7 @@ export function t(key, values = {}) {
 /** Whether the catalogue has this sentence. */
 export const has = key => key in catalogue;
 
-/** A remark of the server ({key, values}) as a sentence. */
+/** A remark of the server ({key, values}) as a sentence; a value may name a text of the catalogue, such as a stage. */
 export const remark = ({ key, values }) => t(key, values ?? {});
 
-const show = value => (typeof value === 'number' ? plain(value) : String(value));
+const show = value => (typeof value === 'number' ? plain(value) : (catalogue[value] ?? String(value)));
