@@ -29,10 +29,13 @@ public enum ProblemCode {
     NOT_ALLOWED("access.notAllowed"),
     SIGN_IN_REFUSED("access.refused"),
     SLOW_DOWN("access.slowDown"),
+    PAGE_OUTDATED("access.pageOutdated"),
     SETUP_DONE("setup.done"),
     PASSWORD_WEAK("password.weak"),
     REQUEST_TOO_LARGE("request.tooLarge"),
     REQUEST_UNREADABLE("request.unreadable"),
+    REQUEST_METHOD("request.method"),
+    REQUEST_MEDIA_TYPE("request.mediaType"),
     UNAVAILABLE("unavailable"),
     INTERNAL("internal");
 

@@ -1,0 +1,82 @@
+package org.berrywatt.server.access;
+
+import jakarta.servlet.http.HttpServletRequest;
+import org.berrywatt.contract.SetupRequest;
+import org.berrywatt.contract.SignInRequest;
+import org.berrywatt.contract.WhoAnswer;
+import org.berrywatt.server.platform.BerrywattSettings;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.ResponseCookie;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Setting up the first teacher, signing in and out, and the question who I am. */
+@RestController
+@RequestMapping("/api/access")
+class AccessController {
+
+    private final Teachers teachers;
+    private final Passes passes;
+    private final Throttle throttle;
+    private final BerrywattSettings settings;
+
+    AccessController(Teachers teachers, Passes passes, Throttle throttle, BerrywattSettings settings) {
+        this.teachers = teachers;
+        this.passes = passes;
+        this.throttle = throttle;
+        this.settings = settings;
+    }
+
+    @GetMapping
+    WhoAnswer who(Caller caller) {
+        if (caller instanceof Caller.Teacher teacher) {
+            return answer("teacher", teacher.name(), null);
+        }
+        return caller instanceof Caller.TeamMember member ? answer("team", null, member) : answer("nobody", null, null);
+    }
+
+    @PostMapping("/setup")
+    ResponseEntity<WhoAnswer> setUp(@RequestBody SetupRequest body, HttpServletRequest request) {
+        return signedIn(throttle.guard(request, () -> teachers.setUp(body)), request);
+    }
+
+    @PostMapping("/sign-in")
+    ResponseEntity<WhoAnswer> signIn(@RequestBody SignInRequest body, HttpServletRequest request) {
+        return signedIn(throttle.guard(request, () -> tryAccount(body)), request);
+    }
+
+    @PostMapping("/sign-out")
+    ResponseEntity<WhoAnswer> signOut(HttpServletRequest request) {
+        return with(passes.end(request), answer("nobody", null, null));
+    }
+
+    private Caller.Teacher tryAccount(SignInRequest body) {
+        return throttle.guard(
+                Throttle.Limit.ACCOUNT, Teacher.fold(body.name()), () -> teachers.signIn(body.name(), body.password()));
+    }
+
+    private ResponseEntity<WhoAnswer> signedIn(Caller.Teacher teacher, HttpServletRequest request) {
+        return with(passes.issue(teacher, request), answer("teacher", teacher.name(), null));
+    }
+
+    private static ResponseEntity<WhoAnswer> with(ResponseCookie cookie, WhoAnswer answer) {
+        return ResponseEntity.ok()
+                .header(HttpHeaders.SET_COOKIE, cookie.toString())
+                .body(answer);
+    }
+
+    private WhoAnswer answer(String kind, @Nullable String name, Caller.@Nullable TeamMember member) {
+        return new WhoAnswer(
+                kind,
+                name,
+                member == null ? null : member.teamId(),
+                member == null ? null : member.labDayId(),
+                teachers.setupNeeded(),
+                settings.isDemo());
+    }
+}

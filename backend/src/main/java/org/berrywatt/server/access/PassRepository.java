@@ -1,0 +1,20 @@
+package org.berrywatt.server.access;
+
+import java.time.Instant;
+import java.util.Optional;
+import org.springframework.data.jpa.repository.Modifying;
+import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.repository.Repository;
+
+interface PassRepository extends Repository<Pass, String> {
+
+    Optional<Pass> findById(String tokenHash);
+
+    Pass save(Pass pass);
+
+    void deleteById(String tokenHash);
+
+    @Modifying
+    @Query("delete from Pass pass where pass.expiresAt < :now")
+    void deleteExpired(Instant now);
+}

@@ -1,0 +1,75 @@
+package org.berrywatt.server.access;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import io.github.bucket4j.Bucket;
+import io.github.bucket4j.ConsumptionProbe;
+import jakarta.servlet.http.HttpServletRequest;
+import java.time.Duration;
+import java.util.function.Supplier;
+import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.server.platform.Refusal;
+import org.springframework.stereotype.Component;
+
+/**
+ * Slows down guessing of passwords and codes. Only wrong tries count: a whole class behind one address may join at once.
+ *
+ * <p>Kept in memory: a restart forgives, which a guesser cannot bring about.
+ */
+@Component
+public class Throttle {
+
+    /** Wrong tries at one go, and the time after which one more is allowed. */
+    enum Limit {
+        ADDRESS(30, Duration.ofSeconds(10)),
+        ACCOUNT(10, Duration.ofSeconds(6));
+
+        private final int tries;
+        private final Duration perTry;
+
+        Limit(int tries, Duration perTry) {
+            this.tries = tries;
+            this.perTry = perTry;
+        }
+
+        private Bucket bucket() {
+            return Bucket.builder()
+                    .addLimit(bandwidth -> bandwidth.capacity(tries).refillGreedy(1, perTry))
+                    .build();
+        }
+    }
+
+    private record Key(Limit limit, String name) {}
+
+    private final Cache<Key, Bucket> buckets = Caffeine.newBuilder()
+            .maximumSize(100_000)
+            .expireAfterAccess(Duration.ofMinutes(10))
+            .build();
+
+    Throttle() {}
+
+    /**
+     * Makes an attempt from this request's address.
+     *
+     * @throws Refusal {@code access.slowDown} when too many attempts failed; whatever the attempt throws otherwise
+     */
+    public <A> A guard(HttpServletRequest request, Supplier<A> attempt) {
+        return guard(Limit.ADDRESS, request.getRemoteAddr(), attempt);
+    }
+
+    <A> A guard(Limit limit, String name, Supplier<A> attempt) {
+        var bucket = buckets.get(new Key(limit, name), key -> limit.bucket());
+        var probe = bucket.tryConsumeAndReturnRemaining(1);
+        if (!probe.isConsumed()) {
+            throw slowDown(probe);
+        }
+        var answer = attempt.get();
+        bucket.addTokens(1);
+        return answer;
+    }
+
+    private static Refusal slowDown(ConsumptionProbe probe) {
+        var wait = Duration.ofNanos(probe.getNanosToWaitForRefill()).toSeconds() + 1;
+        return Refusal.of(ProblemCode.SLOW_DOWN).with("seconds", wait);
+    }
+}

@@ -1,0 +1,22 @@
+package org.berrywatt.server.platform;
+
+import org.springframework.boot.jdbc.autoconfigure.JdbcConnectionDetails;
+
+/** How the connection pool reaches the server's own database. */
+record ClusterConnection(Cluster cluster) implements JdbcConnectionDetails {
+
+    @Override
+    public String getUsername() {
+        return "postgres";
+    }
+
+    @Override
+    public String getPassword() {
+        return cluster.password();
+    }
+
+    @Override
+    public String getJdbcUrl() {
+        return cluster.jdbcUrl();
+    }
+}

@@ -1,0 +1,39 @@
+package org.berrywatt.server.platform;
+
+import java.net.URI;
+import java.util.Map;
+import org.berrywatt.contract.Problem;
+import org.berrywatt.contract.ProblemCode;
+import org.springframework.stereotype.Component;
+
+/** Turns a refusal into the problem detail a person can read. */
+@Component
+class ProblemSentences {
+
+    private final Texts texts;
+
+    ProblemSentences(Texts texts) {
+        this.texts = texts;
+    }
+
+    Problem of(Refusal refusal) {
+        var code = refusal.code();
+        var status = ProblemStatus.of(code);
+        var wayOut = texts.say("problem." + code.code() + ".wayOut", refusal.values());
+        return new Problem(
+                URI.create("/api/problems/" + code.code()),
+                status.getReasonPhrase(),
+                status.value(),
+                sentence(code, refusal.values()) + " " + wayOut,
+                code.code(),
+                refusal.text("field"),
+                refusal.text("value"),
+                refusal.text("limit"),
+                wayOut,
+                refusal.choices());
+    }
+
+    private String sentence(ProblemCode code, Map<String, Object> values) {
+        return texts.say("problem." + code.code(), values);
+    }
+}

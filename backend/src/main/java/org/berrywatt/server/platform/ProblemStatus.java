@@ -1,0 +1,44 @@
+package org.berrywatt.server.platform;
+
+import org.berrywatt.contract.ProblemCode;
+import org.springframework.http.HttpStatus;
+
+/** The HTTP status that goes with each problem code. */
+final class ProblemStatus {
+
+    private ProblemStatus() {}
+
+    static HttpStatus of(ProblemCode code) {
+        return switch (code) {
+            case QUANTITY_EMPTY,
+                    QUANTITY_NOT_A_NUMBER,
+                    QUANTITY_AMBIGUOUS,
+                    QUANTITY_UNKNOWN_UNIT,
+                    QUANTITY_WRONG_UNIT,
+                    QUANTITY_IMPOSSIBLE,
+                    QUANTITY_UNUSUAL,
+                    TEXT_EMPTY,
+                    TEXT_TOO_LONG,
+                    TEXT_UNFIT,
+                    CHOICE_UNKNOWN,
+                    VALUE_MISSING,
+                    STATION_MISSING,
+                    STATION_DARK,
+                    SWEEP_TOO_SHORT,
+                    SWEEP_ROW_INCOMPLETE,
+                    PASSWORD_WEAK -> HttpStatus.UNPROCESSABLE_CONTENT;
+            case LABEL_TAKEN, CELLS_FULL, LABDAY_CLOSED, ID_REUSED, REPLACED_ALREADY, SETUP_DONE -> HttpStatus.CONFLICT;
+            case EDITED_MEANWHILE -> HttpStatus.PRECONDITION_FAILED;
+            case NOT_FOUND -> HttpStatus.NOT_FOUND;
+            case SIGN_IN_NEEDED, SIGN_IN_REFUSED -> HttpStatus.UNAUTHORIZED;
+            case NOT_ALLOWED, PAGE_OUTDATED -> HttpStatus.FORBIDDEN;
+            case SLOW_DOWN -> HttpStatus.TOO_MANY_REQUESTS;
+            case REQUEST_TOO_LARGE -> HttpStatus.CONTENT_TOO_LARGE;
+            case REQUEST_UNREADABLE -> HttpStatus.BAD_REQUEST;
+            case REQUEST_METHOD -> HttpStatus.METHOD_NOT_ALLOWED;
+            case REQUEST_MEDIA_TYPE -> HttpStatus.UNSUPPORTED_MEDIA_TYPE;
+            case UNAVAILABLE -> HttpStatus.SERVICE_UNAVAILABLE;
+            case INTERNAL -> HttpStatus.INTERNAL_SERVER_ERROR;
+        };
+    }
+}

@@ -1,0 +1,47 @@
+package org.berrywatt.server.platform;
+
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.berrywatt.contract.ProblemCode;
+import org.springframework.http.converter.HttpMessageNotReadableException;
+import org.springframework.web.ErrorResponse;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.DatabindException;
+
+/** Requests that never reach a feature, in the project's codes. */
+final class Unreadable {
+
+    private Unreadable() {}
+
+    /** Names the field where a JSON body stops making sense, when there is one. */
+    static Refusal refusal(HttpMessageNotReadableException cause) {
+        if (Oversize.causedBy(cause)) {
+            return Oversize.refusal();
+        }
+        return cause.getCause() instanceof DatabindException mismatch
+                        && !path(mismatch).isEmpty()
+                ? Refusal.of(ProblemCode.REQUEST_UNREADABLE).field(path(mismatch))
+                : Refusal.of(ProblemCode.REQUEST_UNREADABLE).field("-");
+    }
+
+    static Refusal refusal(ErrorResponse known) {
+        return switch (known.getStatusCode().value()) {
+            case 404 -> Refusal.of(ProblemCode.NOT_FOUND);
+            case 405 -> Refusal.of(ProblemCode.REQUEST_METHOD);
+            case 406, 415 -> Refusal.of(ProblemCode.REQUEST_MEDIA_TYPE);
+            case 413 -> Oversize.refusal();
+            default -> Refusal.of(ProblemCode.REQUEST_UNREADABLE).field("-");
+        };
+    }
+
+    private static String path(DatabindException mismatch) {
+        return mismatch.getPath().stream()
+                .map(Unreadable::step)
+                .collect(Collectors.joining())
+                .replaceFirst("^\\.", "");
+    }
+
+    private static String step(JacksonException.Reference step) {
+        return step.getIndex() >= 0 ? "[" + step.getIndex() + "]" : "." + Objects.toString(step.getPropertyName(), "");
+    }
+}
