@@ -1,0 +1,33 @@
+package org.berrywatt.findings;
+
+/**
+ * How strongly the cells speak. The limits follow D. J. Benjamin and others, Nature Human Behaviour 2 (2018) 6-10: a
+ * class looks at many parameters, so 0.05 alone would too often name one that does nothing.
+ */
+public enum Strength {
+    /** p in (0, 0.005]. */
+    CLEAR("clear"),
+    /** p in (0.005, 0.05]. */
+    SUGGESTIVE("suggestive"),
+    /** p in (0.05, 1]: this is not the same as no effect. */
+    CANNOT_TELL("cannotTell"),
+    /** Fewer than two levels with working cells, or fewer than three cells. */
+    NOTHING_TO_COMPARE("nothingToCompare");
+
+    private final String key;
+
+    Strength(String key) {
+        this.key = key;
+    }
+
+    public String key() {
+        return key;
+    }
+
+    static Strength of(double p) {
+        if (p <= 0.005) {
+            return CLEAR;
+        }
+        return p <= 0.05 ? SUGGESTIVE : CANNOT_TELL;
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.berrywatt.findings;
+
+import org.jspecify.annotations.NullMarked;
