@@ -1,0 +1,10 @@
+/** The browser's clock behind the two questions that `Link` asks, so that a spec can hold it still. */
+export const browserClock = {
+  now: () => Date.now(),
+
+  /** Runs `action` once after `ms`; the answer cancels it. */
+  after(ms, action) {
+    const timer = setTimeout(action, ms);
+    return () => clearTimeout(timer);
+  },
+};
