@@ -1,6 +1,6 @@
 /** Everything a page draws with: import { html, render } from '/kit/kit.js'. */
 export { PageElement, html, live, nothing, render, repeat, svg, uniqueId } from './element.js';
-export { MARKS, markOf } from './mark.js';
+export { markOf } from './mark.js';
 import './choices.js';
 import './field.js';
 import './header.js';
