@@ -1,0 +1,45 @@
+/** Axis ranges that a reader can do sums with, and that stay put while the dots move. */
+
+const STEPS = [1, 2, 2.5, 5, 10];
+
+/** The smallest round number (1, 2, 2.5 or 5 times a power of ten) that is not below `value`, for `value` above 0. */
+export function roundUp(value) {
+  const decade = 10 ** Math.floor(Math.log10(value));
+  const step = STEPS.find(candidate => candidate * decade >= value * (1 - 1e-9));
+  return step * decade;
+}
+
+/** A range from zero that holds `high`; an earlier range is kept for as long as it holds it too. */
+export function rangeFromZero(high, earlier) {
+  if (earlier && high <= earlier.max) return earlier;
+  return { min: 0, max: high > 0 ? roundUp(high) : 1 };
+}
+
+/** Whole decades, or their halves, round positive values, with room for a mark at either end. */
+export function rangeInDecades(values) {
+  if (values.length === 0) return { min: 1, max: 10 };
+  const low = Math.min(...values) / 1.3;
+  const high = Math.max(...values) * 1.3;
+  return { min: floorInDecade(low), max: roundUp(high) };
+}
+
+/** A range with a tenth of its span to spare on both sides; one value gets a tenth of itself. */
+export function rangeAround(values) {
+  const low = Math.min(...values);
+  const high = Math.max(...values);
+  const spare = (high - low || Math.abs(low) || 1) / 10;
+  return { min: low - spare, max: high + spare };
+}
+
+/** Ticks of a logarithmic axis: 1, 2 and 5 of every decade, or the decades alone where there are many. */
+export function isLogTick(value, { min, max }) {
+  const leading = value / 10 ** Math.floor(Math.log10(value) + 1e-9);
+  const wanted = max / min > 300 ? [1] : [1, 2, 5];
+  return wanted.some(digit => Math.abs(leading - digit) < 1e-6);
+}
+
+function floorInDecade(value) {
+  const decade = 10 ** Math.floor(Math.log10(value));
+  const step = STEPS.findLast(candidate => candidate * decade <= value * (1 + 1e-9));
+  return step * decade;
+}
