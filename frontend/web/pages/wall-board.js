@@ -1,0 +1,63 @@
+import { decimalsFor, fixed } from '../core/format.js';
+import { t } from '../core/texts.js';
+import { html, nothing, repeat } from '../kit/element.js';
+import '../kit/mark.js';
+import { placeOf } from './place.js';
+import { pointPadding } from './wall-digits.js';
+import { legend } from './wall-legend.js';
+import { whyNot } from './wall-why.js';
+
+const MICROWATT_PER_CM2 = 0.01;
+
+/** The rows of one page: a table whose third column is a picture that lies over all its rows. */
+export function wallBoard(state, teams, join) {
+  if (!state) return html`<section class="board"></section>`;
+  if (teams.length === 0) return invitation(join);
+  const longest = Math.max(0, ...teams.map(decimalsOf));
+  return html`<section class="board">
+    <table role="table">
+      <thead role="rowgroup"><tr role="row">
+        <th role="columnheader" scope="col">${t('page.wall.place')}</th>
+        <th role="columnheader" scope="col">${t('page.wall.team')}</th>
+        <td role="cell">${legend()}</td>
+        <th role="columnheader" scope="col" class="number">${t('page.wall.unit')}</th>
+      </tr></thead>
+      <tbody role="rowgroup">${repeat(teams, team => team.teamId, team => row(team, longest))}</tbody>
+    </table>
+    <div class="plot"><div><canvas></canvas></div></div>
+  </section>`;
+}
+
+function row(team, longest) {
+  return html`<tr role="row" data-team=${team.teamId}>
+    <td role="cell" class="place">${placeOf(team) ?? html`<span class="none" aria-label=${t('page.wall.noPlace')}>·</span>`}</td>
+    <th role="rowheader" scope="row" class="team">
+      <span class="name"><bw-mark .mark=${team.mark}></bw-mark><span>${team.name}</span></span>
+      <span class="why">${whyNot(team)}</span>
+    </th>
+    <td role="cell" class="strip"></td>
+    <td role="cell" class="number">${team.powerDensityWm2 ? amount(team, longest) : html`<span class="none">${t('page.wall.noResult')}</span>`}</td>
+  </tr>`;
+}
+
+/** Value and interval with the digits that the uncertainty justifies, their points under those of the other rows. */
+function amount(team, longest) {
+  const { value, low, high } = team.powerDensityWm2;
+  const decimals = decimalsOf(team);
+  const padding = pointPadding(decimals, longest);
+  const text = watt => fixed(watt / MICROWATT_PER_CM2, decimals);
+  return html`<span class="value">${text(value)}${padding}</span>
+    <span class="interval">${t('page.wall.interval', { low: text(low), high: text(high) })}${padding}</span>`;
+}
+
+function decimalsOf({ powerDensityWm2: figure }) {
+  return figure ? decimalsFor(figure.standardUncertainty / MICROWATT_PER_CM2) : 0;
+}
+
+function invitation(join) {
+  return html`<section class="board invitation">
+    ${join?.code ? html`<img src=${join.picture} alt=${t('page.wall.joinPicture')}>` : nothing}
+    <div><p class="big">${t('page.wall.noTeam')}</p>
+      ${join?.code ? html`<p class="big address">${join.address}</p><p class="big">${t('page.wall.code')} <strong>${join.code}</strong></p>` : nothing}</div>
+  </section>`;
+}

@@ -1,0 +1,46 @@
+import { drawIntervals } from '../charts/intervals.js';
+import { t } from '../core/texts.js';
+import { isWide } from './wall-pages.js';
+
+const MICROWATT_PER_CM2 = 0.01;
+const TALLEST_ROW_REM = 5.2;
+const drawn = new WeakMap();
+
+/** Draws the teams of one page over the rows of the table in `main`, which takes its row height from here. */
+export function drawPlot(main, state, teams) {
+  const board = main.querySelector('.board');
+  const canvas = board?.querySelector('canvas');
+  if (!canvas) return;
+  const axisHeight = layOut(board, teams.length);
+  if (!drawn.has(canvas)) drawn.set(canvas, drawIntervals(canvas));
+  drawn.get(canvas).show({
+    dots: teams.map(dotOf),
+    rows: teams.length,
+    line: isWide() ? 0.5 : 0.78,
+    grid: isWide(),
+    axisHeight,
+    sentence: t('page.wall.picture', { count: teams.filter(team => team.place != null).length, title: state.title }),
+  });
+}
+
+/** Gives every row the same height and answers the height of the axis below them, in pixels. */
+function layOut(board, rows) {
+  const rem = parseFloat(getComputedStyle(document.documentElement).fontSize);
+  const [above, axis] = ['--above', '--axis'].map(name => parseFloat(getComputedStyle(board).getPropertyValue(name)) * rem);
+  const fitting = Math.min(TALLEST_ROW_REM * rem, (board.clientHeight - above - axis) / rows);
+  board.style.setProperty('--rows', rows);
+  if (isWide()) board.style.setProperty('--row', `${Math.floor(fitting)}px`);
+  else board.style.removeProperty('--row');
+  return axis;
+}
+
+function dotOf({ teamId, mark, powerDensityWm2: figure, cells }, row) {
+  const values = cells.filter(cell => cell.standing !== 'waiting').map(cellValue);
+  if (!figure) return { key: teamId, mark: null, row, value: 0, low: null, high: null, cells: values };
+  const [value, low, high] = [figure.value, figure.low, figure.high].map(watt => watt / MICROWATT_PER_CM2);
+  return { key: teamId, mark, row, value, low, high, cells: values };
+}
+
+function cellValue({ standing, powerDensityWm2: figure }) {
+  return standing === 'failed' || !figure ? null : figure.value / MICROWATT_PER_CM2;
+}
