@@ -1,0 +1,99 @@
+package org.berrywatt.curve;
+
+/**
+ * Single-diode model of a solar cell, delivered current positive:
+ *
+ * <pre>I = Iph - I0 (exp((V + I Rs)/(n kT/q)) - 1) - (V + I Rs)/Rsh</pre>
+ *
+ * <p>Every question is answered by way of the junction voltage V + I Rs, in which the model is explicit; results hold
+ * to about 1e-12 relative (absolute, against the photocurrent, where a current is near 0) from silicon modules to leaky
+ * home-made cells. A current beyond the range of a double is returned as the most negative finite one.
+ *
+ * <p>Source: S. M. Sze, K. K. Ng, Physics of Semiconductor Devices, 3rd ed. 2007, chapter 13 (from memory).
+ *
+ * @param photocurrentA in [0, infinity)
+ * @param saturationCurrentA in (0, infinity)
+ * @param idealityFactor in (0, infinity); times the number of cells in series for a module
+ * @param seriesResistanceOhm in [0, infinity)
+ * @param shuntResistanceOhm in (0, infinity]
+ * @param temperatureC in (-273.15, infinity)
+ */
+public record Diode(
+        double photocurrentA,
+        double saturationCurrentA,
+        double idealityFactor,
+        double seriesResistanceOhm,
+        double shuntResistanceOhm,
+        double temperatureC) {
+
+    /** Current at a terminal voltage of any sign. */
+    public double currentA(double voltageV) {
+        var junctionV = junctionAtVoltage(voltageV);
+        return isDropTheBetterWitness(junctionV) ? (junctionV - voltageV) / seriesResistanceOhm : current(junctionV);
+    }
+
+    /** Terminal voltage at a current, in (-infinity, infinity); below photocurrent + saturation current without a shunt. */
+    public double voltageV(double currentA) {
+        return junctionAtCurrent(currentA) - currentA * seriesResistanceOhm;
+    }
+
+    /** Current at 0 V, in [0, photocurrent]. */
+    public double shortCircuitCurrentA() {
+        return currentA(0);
+    }
+
+    /** Voltage at 0 A, in [0, infinity). */
+    public double openCircuitVoltageV() {
+        return voltageV(0);
+    }
+
+    /** The operating point of greatest power between short and open circuit; both 0 without light. */
+    public MaximumPower maximumPower() {
+        var junctionV = new PowerPeak(this).junctionV();
+        var currentA = current(junctionV);
+        return new MaximumPower(junctionV - currentA * seriesResistanceOhm, currentA);
+    }
+
+    /** The same cell under another light: only the photocurrent scales (IEC 60891 procedure 3, common practice). */
+    public Diode underLight(double ratio) {
+        return new Diode(
+                photocurrentA * ratio,
+                saturationCurrentA,
+                idealityFactor,
+                seriesResistanceOhm,
+                shuntResistanceOhm,
+                temperatureC);
+    }
+
+    double junctionAtVoltage(double voltageV) {
+        var loaded = new LinearPlusExponential(
+                1 + seriesResistanceOhm / shuntResistanceOhm, seriesResistanceOhm * saturationCurrentA, scaleV());
+        return loaded.root(voltageV + seriesResistanceOhm * photocurrentA);
+    }
+
+    double junctionAtCurrent(double currentA) {
+        return new LinearPlusExponential(1 / shuntResistanceOhm, saturationCurrentA, scaleV())
+                .root(photocurrentA - currentA);
+    }
+
+    /** Current as an explicit function of the junction voltage. */
+    double current(double junctionV) {
+        var diodeA = saturationCurrentA * Math.expm1(junctionV / scaleV());
+        return Math.max(-Double.MAX_VALUE, photocurrentA - diodeA - junctionV / shuntResistanceOhm);
+    }
+
+    /** n kT/q in V. */
+    double scaleV() {
+        return idealityFactor * ThermalVoltage.atCelsius(temperatureC);
+    }
+
+    /** Conductance of diode and shunt together at a junction voltage, in S. */
+    double conductanceS(double junctionV) {
+        return saturationCurrentA / scaleV() * Math.exp(junctionV / scaleV()) + 1 / shuntResistanceOhm;
+    }
+
+    /** A rounded junction voltage spoils {@link #current} by conductance, the drop over Rs by 1/Rs: take the milder. */
+    private boolean isDropTheBetterWitness(double junctionV) {
+        return conductanceS(junctionV) * seriesResistanceOhm > 1;
+    }
+}

@@ -1,0 +1,7 @@
+package org.berrywatt.leaderboard;
+
+import java.util.List;
+import java.util.UUID;
+
+/** A team with the cells it has registered, in any order. */
+public record TeamCells(UUID teamId, List<CellEntry> cells) {}

@@ -1,0 +1,26 @@
+package org.berrywatt.normalise;
+
+/**
+ * What a meter showed, in SI units.
+ *
+ * @param value finite
+ * @param accuracyHalfWidth half-width of the meter's accuracy statement at this value, in [0, ∞)
+ * @param resolution step of the last digit shown, in [0, ∞)
+ */
+public record Shown(double value, double accuracyHalfWidth, double resolution) {
+    /**
+     * Checks the numbers.
+     *
+     * @throws NormalisationRefused when the value is not finite or a width is not in [0, ∞)
+     */
+    public Shown {
+        Limits.require(Double.isFinite(value), "reading", value, "(-infinity, infinity)");
+        Limits.require(
+                accuracyHalfWidth >= 0 && accuracyHalfWidth < Double.POSITIVE_INFINITY,
+                "accuracy",
+                accuracyHalfWidth,
+                "[0, infinity)");
+        Limits.require(
+                resolution >= 0 && resolution < Double.POSITIVE_INFINITY, "resolution", resolution, "[0, infinity)");
+    }
+}
