@@ -30,7 +30,7 @@ record TeamFigure(List<Combination> worstFirst) {
     private Combination median() {
         var upper = worstFirst.get(worstFirst.size() / 2);
         var lower = worstFirst.get((worstFirst.size() - 1) / 2);
-        return upper == lower ? upper : lower.plus(upper).times(0.5);
+        return worstFirst.size() % 2 == 1 ? upper : lower.plus(upper).times(0.5);
     }
 
     private Combination mean() {

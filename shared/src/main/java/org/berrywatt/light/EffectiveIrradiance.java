@@ -43,6 +43,16 @@ public record EffectiveIrradiance(
         return of(lamp, reader, dye, reading);
     }
 
+    /** The reading in lx that belongs to {@link #readingWm2}. */
+    public double readingLx() {
+        return readingWm2.value() * Sunlight.LUX_PER_WM2;
+    }
+
+    /** Illuminance of AM1.5 sunlight per irradiance, in lx per W/m². */
+    public double sunlightLxPerWm2() {
+        return Sunlight.LUX_PER_WM2;
+    }
+
     private static EffectiveIrradiance of(Lamp lamp, Instrument instrument, DyeFamily dye, Estimate reading) {
         var table = LampTable.of(lamp);
         var calibration = new Estimate(1, instrument.calibrationUncertainty());

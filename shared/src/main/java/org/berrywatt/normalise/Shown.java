@@ -1,5 +1,8 @@
 package org.berrywatt.normalise;
 
+import org.berrywatt.meter.AccuracyStatement;
+import org.berrywatt.quantity.Amount;
+
 /**
  * What a meter showed, in SI units.
  *
@@ -8,6 +11,12 @@ package org.berrywatt.normalise;
  * @param resolution step of the last digit shown, in [0, ∞)
  */
 public record Shown(double value, double accuracyHalfWidth, double resolution) {
+    /** A reading as typed, under a meter's accuracy statement. */
+    public static Shown by(AccuracyStatement accuracy, Amount amount) {
+        return new Shown(
+                amount.valueSi(), accuracy.halfWidth(amount.valueSi(), amount.resolutionSi()), amount.resolutionSi());
+    }
+
     /**
      * Checks the numbers.
      *

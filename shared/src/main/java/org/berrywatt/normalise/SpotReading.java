@@ -1,5 +1,8 @@
 package org.berrywatt.normalise;
 
+import org.berrywatt.meter.Multimeter;
+import org.berrywatt.quantity.Amount;
+
 /**
  * Short-circuit current and open-circuit voltage read one after the other.
  *
@@ -8,6 +11,14 @@ package org.berrywatt.normalise;
  * @param burdenOhm resistance of the current range with its leads, in [0, ∞); 0 where it is not known to matter
  */
 public record SpotReading(Shown currentA, Shown voltageV, double burdenOhm) implements UnderLight {
+    /** Two readings as typed, taken with a meter in the ranges that show such numbers. */
+    public static SpotReading with(Multimeter meter, Amount current, Amount voltage) {
+        return new SpotReading(
+                Shown.by(meter.current(), current),
+                Shown.by(meter.voltage(), voltage),
+                meter.rangeOf(current.valueSi(), current.resolutionSi()).resistanceOhm());
+    }
+
     /**
      * Checks the burden.
      *

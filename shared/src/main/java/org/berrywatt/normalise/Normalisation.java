@@ -1,0 +1,43 @@
+package org.berrywatt.normalise;
+
+/**
+ * From what a meter showed to a cell's result at reference conditions.
+ *
+ * <pre>
+ * Geff = reading · calibration · M              effective irradiance (IEC 60904-7)
+ * Iph  = Isc · b - Idark                        photocurrent; b corrects for the meter's burden
+ * J    = Iph / A · Gref / Geff                  current density, proportional to light (IEC 60904-10)
+ * Voc  between the ideal diode and the leaky law   (log law of IEC 60891 procedure 2, and the straight one)
+ * FF   = Pmax / (Voc Isc), or between 1/4 and an ideal diode's without a sweep
+ * P/A  = FF · Voc · J
+ * </pre>
+ *
+ * <p>What is not known enters as an input with its distribution; the uncertainty is the first-order law of JCGM 100 over all of
+ * them at once, so that the light, which scales current and voltage alike, is counted once.
+ */
+public final class Normalisation {
+    private Normalisation() {}
+
+    /**
+     * The result of one cell.
+     *
+     * @throws NormalisationRefused when area, voltage or photocurrent is not in (0, ∞), or the effective irradiance not in
+     *     [0.01, 5000] W/m²
+     */
+    public static Result of(CellMeasurement cell, Reference reference) {
+        Doors.check(cell);
+        var model = Model.of(cell, reference);
+        Doors.photocurrent(model.value(model.photocurrentA()));
+        var power = model.budget(model.powerDensityWm2());
+        return new Result(
+                cell.light().irradiance(),
+                model.budget(model.currentDensityAm2()).estimate(),
+                model.budget(model.voltageV()).estimate(),
+                model.budget(model.fillFactor()).estimate(),
+                power,
+                power.estimate().times(reference.areaM2()),
+                new Worked(cell, reference, model, power).steps(),
+                Notes.of(cell, model),
+                Shared.of(cell.light(), power));
+    }
+}

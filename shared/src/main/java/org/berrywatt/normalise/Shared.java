@@ -1,0 +1,27 @@
+package org.berrywatt.normalise;
+
+import java.util.List;
+import org.berrywatt.uncertainty.Budget;
+
+/** Picks from a budget what other cells share: station readings, the instrument's calibration, the lamp's mismatch. */
+final class Shared {
+    private Shared() {}
+
+    static List<SharedUncertainty> of(LightAtCell light, Budget power) {
+        var irradiance = light.irradiance();
+        var instrument = irradiance.instrument().key();
+        var lampAndDye = irradiance.lamp().key() + "." + irradiance.dye().key();
+        return List.of(
+                new SharedUncertainty("station." + light.station(), change(power, LightTerms.READING)),
+                new SharedUncertainty("instrument." + instrument, change(power, LightTerms.CALIBRATION)),
+                new SharedUncertainty("mismatch." + instrument + "." + lampAndDye, change(power, LightTerms.MISMATCH)));
+    }
+
+    private static double change(Budget budget, String input) {
+        return budget.contributions().stream()
+                .filter(contribution -> contribution.input().name().equals(input))
+                .mapToDouble(contribution ->
+                        contribution.sensitivity() * contribution.input().standardUncertainty())
+                .sum();
+    }
+}

@@ -1,0 +1,26 @@
+package org.berrywatt.normalise;
+
+import java.util.function.ToDoubleFunction;
+
+/** A quantity of the measurement model as a function of the values of its inputs. */
+@FunctionalInterface
+interface Term extends ToDoubleFunction<double[]> {
+    double in(double[] values);
+
+    @Override
+    default double applyAsDouble(double[] values) {
+        return in(values);
+    }
+
+    default Term times(Term other) {
+        return values -> in(values) * other.in(values);
+    }
+
+    default Term over(Term other) {
+        return values -> in(values) / other.in(values);
+    }
+
+    default Term minus(Term other) {
+        return values -> in(values) - other.in(values);
+    }
+}
