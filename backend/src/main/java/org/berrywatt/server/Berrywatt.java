@@ -7,7 +7,15 @@ import org.springframework.boot.autoconfigure.SpringBootApplication;
 @SpringBootApplication
 public class Berrywatt {
 
+    /** Ends with exit code 1 and one sentence on the error output when the server cannot start. */
     public static void main(String[] args) {
-        SpringApplication.run(Berrywatt.class, args);
+        var order = StartOrder.of(args);
+        var application = new SpringApplication(Berrywatt.class);
+        application.setDefaultProperties(order.defaults());
+        try {
+            application.run(order.arguments().toArray(String[]::new));
+        } catch (RuntimeException reported) {
+            System.exit(1);
+        }
     }
 }

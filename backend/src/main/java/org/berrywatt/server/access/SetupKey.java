@@ -8,7 +8,7 @@ import org.springframework.stereotype.Component;
 
 /** The key on the console that makes its reader the first teacher; new with every start. */
 @Component
-public class SetupKey {
+class SetupKey {
 
     /** No letter or digit that looks like another one. */
     private static final String ALPHABET = "abcdefghjkmnpqrstuvwxyz23456789";
@@ -24,7 +24,7 @@ public class SetupKey {
     }
 
     /** Four groups of four letters and digits. */
-    public String text() {
+    String text() {
         return text;
     }
 

@@ -6,9 +6,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Duration;
+import org.jspecify.annotations.Nullable;
 
 /** The PostgreSQL that the server brings along: its data stay in the home folder, and every commit reaches the disk. */
 final class Cluster implements AutoCloseable {
+
+    /** The major version of the programs in the library; data of another one cannot be opened. */
+    static final String MAJOR = "18";
 
     private static final Duration PATIENCE = Duration.ofSeconds(60);
     private final EmbeddedPostgres postgres;
@@ -20,21 +24,22 @@ final class Cluster implements AutoCloseable {
     }
 
     /** Starts the database of a home, creating it the first time. */
-    static Cluster start(BerrywattSettings settings) throws IOException, SQLException {
-        var home = OwnerOnly.folder(settings.home());
-        var data = home.resolve("database").toAbsolutePath();
-        var password = ClusterPassword.in(home);
-        var cluster = new Cluster(builder(settings, data, password).start(), password);
-        password.secure(cluster.postgres.getPostgresDatabase(), data);
-        return cluster;
+    static Cluster start(Home home, @Nullable Path programs) throws IOException, SQLException {
+        var password = ClusterPassword.in(home.password());
+        setAsideUnfinished(home.database());
+        var postgres = builder(home, programs == null ? home.programs() : programs, password)
+                .start();
+        password.secure(postgres.getPostgresDatabase(), home.database());
+        return new Cluster(postgres, password);
     }
 
-    private static EmbeddedPostgres.Builder builder(BerrywattSettings settings, Path data, ClusterPassword password)
+    private static EmbeddedPostgres.Builder builder(Home home, Path programs, ClusterPassword password)
             throws IOException {
         return EmbeddedPostgres.builder()
-                .setDataDirectory(data)
+                .setDataDirectory(home.database())
                 .setCleanDataDirectory(false)
-                .setOverrideWorkingDirectory(programs(settings).toFile())
+                .setOverrideWorkingDirectory(
+                        Files.createDirectories(programs).toAbsolutePath().toFile())
                 .setRegisterShutdownHook(false)
                 .setPGStartupWait(PATIENCE)
                 .setLocaleConfig("locale", "C.UTF-8")
@@ -48,10 +53,12 @@ final class Cluster implements AutoCloseable {
                 .setDataDirectoryCustomizer(folder -> LeftoverPostmaster.end(folder.toPath()));
     }
 
-    private static Path programs(BerrywattSettings settings) throws IOException {
-        var chosen = settings.binaries();
-        return Files.createDirectories(chosen != null ? chosen : settings.home().resolve("programs"))
-                .toAbsolutePath();
+    /** A start that was killed before the password was set never held data; its remains would not start again. */
+    private static void setAsideUnfinished(Path data) throws IOException {
+        if (Files.exists(data.resolve("PG_VERSION")) && !ClusterPassword.isSecured(data)) {
+            LeftoverPostmaster.end(data);
+            Files.move(data, data.resolveSibling("database.unfinished-" + System.nanoTime()));
+        }
     }
 
     String jdbcUrl() {

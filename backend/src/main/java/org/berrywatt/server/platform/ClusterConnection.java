@@ -3,7 +3,7 @@ package org.berrywatt.server.platform;
 import org.springframework.boot.jdbc.autoconfigure.JdbcConnectionDetails;
 
 /** How the connection pool reaches the server's own database. */
-record ClusterConnection(Cluster cluster) implements JdbcConnectionDetails {
+record ClusterConnection(ClusterStart start) implements JdbcConnectionDetails {
 
     @Override
     public String getUsername() {
@@ -12,11 +12,11 @@ record ClusterConnection(Cluster cluster) implements JdbcConnectionDetails {
 
     @Override
     public String getPassword() {
-        return cluster.password();
+        return start.await().password();
     }
 
     @Override
     public String getJdbcUrl() {
-        return cluster.jdbcUrl();
+        return start.await().jdbcUrl();
     }
 }

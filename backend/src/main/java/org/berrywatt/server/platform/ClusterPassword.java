@@ -23,8 +23,7 @@ record ClusterPassword(String text) {
             host all all ::1/128 scram-sha-256
             """;
 
-    static ClusterPassword in(Path home) throws IOException {
-        var file = home.resolve("database.password");
+    static ClusterPassword in(Path file) throws IOException {
         if (!Files.exists(file)) {
             OwnerOnly.write(file, HexFormat.of().formatHex(random(24)));
         }

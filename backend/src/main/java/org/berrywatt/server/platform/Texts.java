@@ -1,25 +1,30 @@
 package org.berrywatt.server.platform;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.springframework.core.io.ClassPathResource;
-import org.springframework.stereotype.Component;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The text catalogue that server and browser share: flat keys, sentences with {@code {name}} placeholders. */
-@Component
 public class Texts {
 
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{(\\w+)}");
     private final Map<String, String> sentences;
 
-    Texts(JsonMapper json) throws IOException {
+    private Texts(Map<String, String> sentences) {
+        this.sentences = sentences;
+    }
+
+    static Texts load() {
         try (var file = new ClassPathResource("static/texts/en.json").getInputStream()) {
-            sentences = json.readValue(file, new TypeReference<>() {});
+            return new Texts(new JsonMapper().readValue(file, new TypeReference<>() {}));
+        } catch (IOException missing) {
+            throw new UncheckedIOException("the pages and their texts are not on the class path", missing);
         }
     }
 

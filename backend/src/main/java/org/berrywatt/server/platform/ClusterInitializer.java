@@ -1,0 +1,43 @@
+package org.berrywatt.server.platform;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import org.springframework.boot.context.event.ApplicationFailedEvent;
+import org.springframework.boot.jdbc.autoconfigure.JdbcConnectionDetails;
+import org.springframework.context.ApplicationContextInitializer;
+import org.springframework.context.ApplicationListener;
+import org.springframework.context.support.GenericApplicationContext;
+import org.springframework.core.env.Environment;
+
+/**
+ * Brings the server's own database up, unless {@code spring.datasource.url} names another one: before the first bean,
+ * so that both start side by side.
+ */
+class ClusterInitializer implements ApplicationContextInitializer<GenericApplicationContext> {
+
+    @Override
+    public void initialize(GenericApplicationContext context) {
+        var settings = context.getEnvironment();
+        if (settings.getProperty("spring.datasource.url") != null) {
+            return;
+        }
+        var start = ClusterStart.in(Path.of(settings.getRequiredProperty("berrywatt.home")), programs(settings));
+        context.registerBean(ClusterStart.class, () -> start, bean -> bean.setDestroyMethodName("close"));
+        context.registerBean(JdbcConnectionDetails.class, () -> new ClusterConnection(start));
+        context.addApplicationListener((ApplicationListener<ApplicationFailedEvent>) failed -> close(start));
+    }
+
+    private static @Nullable Path programs(Environment settings) {
+        return settings.getProperty("berrywatt.programs", Path.class);
+    }
+
+    private static void close(ClusterStart start) {
+        try {
+            start.close();
+        } catch (IOException cause) {
+            throw new UncheckedIOException(cause);
+        }
+    }
+}

@@ -1,0 +1,84 @@
+package org.berrywatt.server.platform;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** The folder that holds a server's data, locked against a second server as long as this one runs. */
+final class Home implements AutoCloseable {
+
+    private final Path folder;
+    private final FileChannel lock;
+
+    private Home(Path folder, FileChannel lock) {
+        this.folder = folder;
+        this.lock = lock;
+    }
+
+    /**
+     * Makes the folder where it is missing and takes its lock.
+     *
+     * @throws StartProblem when the folder cannot be written or belongs to a running server
+     */
+    static Home open(Path place) {
+        var folder = place.toAbsolutePath().normalize();
+        try {
+            var lock = FileChannel.open(
+                    OwnerOnly.folder(folder).resolve("lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            if (tryLock(lock) == null) {
+                lock.close();
+                throw new StartProblem("homeLocked", Map.of("home", folder));
+            }
+            return new Home(folder, lock);
+        } catch (IOException cause) {
+            throw new StartProblem("homeUnwritable", Map.of("home", folder), cause);
+        }
+    }
+
+    private static @Nullable FileLock tryLock(FileChannel channel) throws IOException {
+        try {
+            return channel.tryLock();
+        } catch (OverlappingFileLockException lockedByThisProcess) {
+            return null;
+        }
+    }
+
+    Path database() {
+        return folder.resolve("database");
+    }
+
+    Path programs() {
+        return folder.resolve("programs");
+    }
+
+    Path password() {
+        return folder.resolve("database.password");
+    }
+
+    /**
+     * Looks at data that are already there.
+     *
+     * @throws StartProblem when another major version of PostgreSQL wrote them
+     */
+    void requireDatabaseVersion(String major) throws IOException {
+        var file = database().resolve("PG_VERSION");
+        if (!Files.exists(file)) {
+            return;
+        }
+        var found = Files.readString(file).strip();
+        if (!found.equals(major)) {
+            throw new StartProblem("databaseVersion", Map.of("home", folder, "found", found, "needed", major));
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        lock.close();
+    }
+}
