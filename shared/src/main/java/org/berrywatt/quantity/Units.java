@@ -28,7 +28,9 @@ import static tech.units.indriya.unit.Units.VOLT;
 import static tech.units.indriya.unit.Units.WATT;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -104,6 +106,8 @@ public final class Units {
     private static final Map<String, MeasuringUnit> BY_KEY =
             ALL.stream().collect(toUnmodifiableMap(MeasuringUnit::key, Function.identity()));
 
+    private static final Map<String, List<MeasuringUnit>> BY_SPELLING = bySpelling();
+
     private Units() {}
 
     /** Every unit, grouped by quantity. */
@@ -118,11 +122,8 @@ public final class Units {
 
     /** The unit that a spelling means among some quantities, or empty. Case matters only for a leading m or M. */
     static Optional<MeasuringUnit> spelt(String symbol, Collection<Quantity> among) {
-        String spelling = Spelling.unit(symbol);
-        return ALL.stream()
+        return BY_SPELLING.getOrDefault(Spelling.unit(symbol), List.of()).stream()
                 .filter(unit -> among.contains(unit.quantity()))
-                .filter(unit -> unit.symbols().stream()
-                        .anyMatch(known -> Spelling.unit(known).equals(spelling)))
                 .findFirst();
     }
 
@@ -139,6 +140,18 @@ public final class Units {
                 .filter(unit -> among.contains(unit.quantity()))
                 .map(MeasuringUnit::symbol)
                 .collect(joining(", "));
+    }
+
+    private static Map<String, List<MeasuringUnit>> bySpelling() {
+        Map<String, List<MeasuringUnit>> units = new HashMap<>();
+        for (MeasuringUnit unit : ALL) {
+            unit.symbols().stream()
+                    .map(Spelling::unit)
+                    .distinct()
+                    .forEach(spelling -> units.computeIfAbsent(spelling, it -> new ArrayList<>())
+                            .add(unit));
+        }
+        return Map.copyOf(units);
     }
 
     private static MeasuringUnit unit(String key, Quantity quantity, Unit<?> unit, String... symbols) {
