@@ -3,7 +3,7 @@
 const PATIENCE_MS = 10_000;
 const SAFE = new Set(['GET', 'HEAD']);
 
-/** The server understood and said no. Fields as in the problem detail; `detail` is a whole sentence for a person. */
+/** The server understood and said no. Fields as in the problem detail; `detail` is what, why and the way out in words. */
 export class Refused extends Error {
   constructor(status, problem) {
     super(problem.detail ?? problem.title ?? `HTTP ${status}`);

@@ -3,7 +3,7 @@ import { PageElement, html, live, nothing, uniqueId } from './element.js';
 /** A row of radio buttons: `options` [{key, label}], `value` the chosen key. Fires `chosen` with the key. */
 class Choices extends PageElement {
   static properties = {
-    legend: {}, hint: {}, options: { attribute: false }, value: {}, complaint: {},
+    legend: {}, hint: {}, name: {}, options: { attribute: false }, value: {}, complaint: {},
     tall: { type: Boolean }, quiet: { type: Boolean },
   };
 

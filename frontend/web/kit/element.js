@@ -1,9 +1,10 @@
 /** The only place that knows Lit. Elements draw into the page itself, so that labels, styles and tests reach them. */
 import { LitElement, html, nothing, render, svg } from 'lit';
+import { keyed } from 'lit/directives/keyed.js';
 import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
 
-export { html, live, nothing, render, repeat, svg };
+export { html, keyed, live, nothing, render, repeat, svg };
 
 /** A custom element without a shadow; `properties` and `render()` as usual. */
 export class PageElement extends LitElement {

@@ -1,8 +1,11 @@
-/** Everything a page draws with: import { html, render } from '/kit/kit.js'. */
-export { PageElement, html, live, nothing, render, repeat, svg, uniqueId } from './element.js';
+/** Everything a page draws with: import { html, openPage } from '../kit/kit.js'. */
+export { PageElement, html, keyed, live, nothing, render, repeat, svg, uniqueId } from './element.js';
 export { markOf } from './mark.js';
+export { openPage } from './page.js';
+import './cell.js';
 import './choices.js';
 import './field.js';
+import './form.js';
 import './header.js';
 import './icon.js';
 import './notice.js';

@@ -1,6 +1,60 @@
 /** Start: the first teacher's set-up, a teacher's sign-in, and the way for a team to join with a code. */
-import { get, post } from '../core/http.js';
+import { post } from '../core/http.js';
 import { t } from '../core/texts.js';
-import { html, nothing, render } from '../kit/kit.js';
+import { html, nothing, openPage } from '../kit/kit.js';
+import './join-form.js';
 
-render(html`<h1>${t('page.start.title')}</h1>`, document.getElementById('main'));
+const BUILT = Object.fromEntries(
+  ['film', 'bake', 'dye', 'counterElectrode', 'fill', 'measure'].map(stage => [stage, 'passed']));
+
+const { who, draw } = await openPage('start');
+
+draw(html`<div class="start">
+  <div class="flow lead">
+    <bw-cell .stages=${BUILT}></bw-cell>
+    <h1>${t('page.start.title')}</h1>
+    <p>${t('page.start.lead')}</p>
+    ${who.demo ? html`<bw-notice .text=${t('page.start.demo')}></bw-notice>` : nothing}
+  </div>
+  <div class="flow doors">${doors()}</div>
+</div>`);
+
+function doors() {
+  if (who.setupNeeded) return setUp();
+  if (who.kind === 'teacher') return welcome(t('page.start.teacherHere', { name: who.name }), '/days.html', t('page.start.toDays'));
+  if (who.kind === 'team') return [welcome(t('page.start.teamHere', { name: who.name }), '/bench.html', t('page.start.toBench')), join()];
+  return [join(), signIn()];
+}
+
+function setUp() {
+  return html`<section class="card flow"><h2>${t('page.start.setUp')}</h2>
+    <p class="soft">${t('page.start.setUpLead')}</p>
+    <bw-form .label=${t('page.start.setUpSend')} .send=${enter('/api/access/setup')} .fields=${html`
+      <bw-field name="key" .label=${t('page.start.key')} .hint=${t('page.start.keyHint')}></bw-field>
+      <bw-field name="name" autocomplete="username" .label=${t('page.start.name')} .hint=${t('page.start.nameHint')}></bw-field>
+      <bw-field name="password" kind="password" autocomplete="new-password" .label=${t('page.start.password')}
+        .hint=${t('page.start.passwordHint')}></bw-field>`}></bw-form></section>`;
+}
+
+function signIn() {
+  return html`<details class="card fold-card"><summary>${t('page.start.signIn')}</summary>
+    <bw-form .label=${t('page.start.signInSend')} .send=${enter('/api/access/sign-in')} .fields=${html`
+      <bw-field name="name" autocomplete="username" .label=${t('page.start.name')}></bw-field>
+      <bw-field name="password" kind="password" autocomplete="current-password" .label=${t('page.start.password')}></bw-field>`}></bw-form></details>`;
+}
+
+function join() {
+  return html`<section class="card flow"><h2>${t('page.start.join')}</h2>
+    <bw-join-form></bw-join-form></section>`;
+}
+
+function welcome(sentence, address, label) {
+  return html`<section class="card flow"><h2>${sentence}</h2><a class="button whole" href=${address}>${label}</a></section>`;
+}
+
+function enter(path) {
+  return async values => {
+    await post(path, values);
+    location.assign('/days.html');
+  };
+}

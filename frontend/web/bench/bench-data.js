@@ -1,0 +1,105 @@
+/** All that a team's bench shows: what the server knows, and over it what this phone has not sent yet. */
+import { get } from '../core/http.js';
+
+/** Fires `changed` whenever something to draw is new. */
+export class BenchData extends EventTarget {
+  #outbox;
+  #readings = new Map();
+  #results = new Map();
+
+  constructor(who, outbox) {
+    super();
+    this.teamId = who.teamId;
+    this.labDayId = who.labDayId;
+    this.fresh = false;
+    this.#outbox = outbox;
+    Object.assign(this, { catalogue: null, labDay: null, teams: [], stations: [], leaderboard: null, serverCells: [] });
+    outbox.addEventListener('changed', () => this.#tell());
+    outbox.addEventListener('sent', () => this.refresh());
+  }
+
+  /** Fetches what never changes within a day, then the rest. */
+  async open() {
+    this.catalogue = await get('/api/catalogue');
+    await this.refresh();
+  }
+
+  /** Fetches what may have changed. What cannot be fetched stays as it was. */
+  async refresh() {
+    const day = `/api/labdays/${this.labDayId}`;
+    const fetched = await Promise.allSettled([
+      this.#fetch(day, answer => { this.labDay = answer; }),
+      this.#fetch(`${day}/teams`, answer => { this.teams = answer; }),
+      this.#fetch(`${day}/stations`, answer => { this.stations = answer; }),
+      this.#fetch(`${day}/leaderboard`, answer => { this.leaderboard = answer.body; }),
+      this.#fetch(`${day}/cells`, answer => { this.serverCells = answer; }),
+    ]);
+    this.fresh = fetched.every(each => each.status === 'fulfilled');
+    await Promise.allSettled(this.serverCells.map(cell => this.#refreshCell(cell.id)));
+    this.#tell();
+  }
+
+  get team() {
+    return this.teams.find(team => team.id === this.teamId);
+  }
+
+  get standing() {
+    return this.leaderboard?.teams.find(team => team.teamId === this.teamId);
+  }
+
+  /** The team's cells by label, those still waiting on this phone among them. */
+  get cells() {
+    const known = new Set(this.serverCells.map(cell => cell.id));
+    const waiting = this.#pending('cell').filter(entry => !known.has(entry.id)).map(cellOfEntry);
+    return [...this.serverCells, ...waiting]
+      .map(cell => ({ ...cell, outcomes: [...cell.outcomes, ...this.#pendingOf('outcome', cell.id)] }))
+      .sort((a, b) => a.label.localeCompare(b.label, 'en', { numeric: true }));
+  }
+
+  cell(id) {
+    return this.cells.find(cell => cell.id === id);
+  }
+
+  readings(cellId) {
+    const known = this.#readings.get(cellId) ?? [];
+    const ids = new Set(known.map(each => each.id));
+    const waiting = this.#pendingOf('reading', cellId).filter(each => !ids.has(each.id));
+    return [...known.filter(each => !each.replacedBy), ...waiting];
+  }
+
+  result(cellId) {
+    return this.#results.get(cellId) ?? null;
+  }
+
+  field(key) {
+    return this.catalogue.fields.find(field => field.key === key);
+  }
+
+  async #refreshCell(id) {
+    await Promise.allSettled([
+      this.#fetch(`/api/cells/${id}/readings`, answer => this.#readings.set(id, answer)),
+      this.#fetch(`/api/cells/${id}/result`, answer => this.#results.set(id, answer)),
+    ]);
+  }
+
+  async #fetch(path, keep) {
+    keep(await get(path));
+  }
+
+  #pending(kind) {
+    return this.#outbox.entries.filter(entry => entry.about.kind === kind && entry.about.teamId === this.teamId);
+  }
+
+  #pendingOf(kind, cellId) {
+    return this.#pending(kind).filter(entry => entry.about.cellId === cellId)
+      .map(entry => ({ ...entry.body, id: entry.id, pending: entry.state }));
+  }
+
+  #tell() {
+    this.dispatchEvent(new Event('changed'));
+  }
+}
+
+function cellOfEntry({ id, body, state }) {
+  return { id, ...body, outcomes: [], sheetId: id, pending: state };
+}

@@ -1,0 +1,81 @@
+/** What every form of the bench shares: the draft that survives, the check before sending, the return of a refusal. */
+import { draftOf, dropDraft, keepDraft } from '../core/drafts.js';
+import { newId } from '../core/ids.js';
+import { t } from '../core/texts.js';
+import { checkEntries, complainAt } from '../entry/check.js';
+import { PageElement, html, nothing } from '../kit/kit.js';
+import { go } from './routes.js';
+
+/**
+ * A form over `data` and `outbox`. Its draft is kept under `draftKey`; a refused `entry` opens with what was typed.
+ * A form says what to send by `toEntry(draft, unusual)` and what to draw by `fields(draft)`.
+ */
+export class BenchForm extends PageElement {
+  static properties = {
+    data: { attribute: false }, outbox: { attribute: false }, cellId: {}, part: {}, entry: { attribute: false },
+    draft: { state: true }, trouble: { state: true },
+  };
+
+  willUpdate() {
+    this.draft ??= draftOf(this.keptUnder, this.entry?.about.draft ?? this.start());
+  }
+
+  firstUpdated() {
+    if (this.entry?.problem) this.#showRefusal(this.entry.problem);
+  }
+
+  /** Changes one part of the draft and keeps it on the phone. */
+  change(key, value) {
+    this.draft = { ...this.draft, [key]: value };
+    keepDraft(this.keptUnder, this.draft);
+  }
+
+  start() {
+    return {};
+  }
+
+  get keptUnder() {
+    return this.entry ? `again.${this.entry.id}` : this.draftKey;
+  }
+
+  get entryId() {
+    return this.entry?.id ?? newId();
+  }
+
+  get cell() {
+    return this.data.cell(this.cellId);
+  }
+
+  render() {
+    return html`<form class="flow bench-form" novalidate @submit=${this.#submit}>
+      ${this.fields(this.draft)}
+      <div role="alert">${this.trouble ? html`<bw-notice tone="impossible" .text=${this.trouble}></bw-notice>` : nothing}</div>
+      <button class="button whole">${this.sendLabel}</button>
+    </form>`;
+  }
+
+  async #submit(event) {
+    event.preventDefault();
+    this.trouble = null;
+    const { ready, unusual } = await checkEntries(this);
+    this.trouble = ready ? this.missing?.(this.draft) ?? null : t('page.bench.lookAgain');
+    if (!this.trouble) await this.#store(this.toEntry(this.draft, unusual));
+  }
+
+  async #store({ path, body, about, id }) {
+    try {
+      await this.outbox.add({ id, path, body, about: { ...about, teamId: this.data.teamId, draft: this.draft } });
+    } catch {
+      this.trouble = t('page.bench.storeRefused');
+      return;
+    }
+    dropDraft(this.keptUnder);
+    this.draft = undefined;
+    go('cell', about.cellId);
+  }
+
+  async #showRefusal({ detail, field }) {
+    await this.updateComplete;
+    if (!field || !complainAt(this, field, detail)) this.trouble = detail;
+  }
+}

@@ -1,0 +1,76 @@
+/** The bench at a glance: what now, is it safe, how are we doing? */
+import { powerDensityTexts } from '../core/format.js';
+import { t } from '../core/texts.js';
+import { html, nothing } from '../kit/kit.js';
+import { nextStep, stagesOf, statesByStage } from './progress.js';
+import { to } from './routes.js';
+import { place } from './words.js';
+
+export function overview(data) {
+  return html`<div class="bench">
+    <section class="how flow" aria-labelledby="how">${howAreWeDoing(data)}</section>
+    <section class="flow" aria-labelledby="cells">
+      <h2 id="cells">${t('page.bench.cells')}</h2>
+      ${data.cells.length ? nothing : html`<p class="soft">${t('page.bench.noCells')}</p>`}
+      <ul class="bare slides">${data.cells.map(cell => html`<li>${slide(cell, data)}</li>`)}</ul>
+      ${register(data)}
+    </section>
+    <section class="more flow">${anotherPhone(data.team)}
+      <p class="soft small">${t('page.bench.help')}</p></section>
+  </div>`;
+}
+
+function howAreWeDoing(data) {
+  const standing = data.standing;
+  return html`<h1 id="how">${data.team?.name ?? t('page.bench.title')}</h1>
+    ${standing?.place ? placed(standing, data) : html`<p class="soft">${t('page.bench.noPlace')}</p>`}
+    ${data.labDay && !data.labDay.entryOpen ? html`<bw-notice tone="unusual" .text=${t('page.bench.closed')}></bw-notice>` : nothing}`;
+}
+
+function placed({ place: own, placeLow, placeHigh, powerDensityWm2 }, { leaderboard }) {
+  const teams = leaderboard.teams.length;
+  const power = powerDensityWm2 && powerDensityTexts(powerDensityWm2);
+  return html`<p class="figure">${place(own)} <span class="unit">${t('page.bench.ofTeams', { teams })}</span></p>
+    ${placeLow !== placeHigh ? html`<p>${t('page.bench.placeRange', { low: place(placeLow), high: place(placeHigh) })}</p>` : nothing}
+    ${power ? html`<p class="soft">${t('page.bench.teamPower', power)}</p>` : nothing}`;
+}
+
+function slide(cell, data) {
+  const readings = data.readings(cell.id);
+  const stages = stagesOf(cell, readings, data.catalogue);
+  return html`<a class="slide" href=${to('cell', cell.id)}>
+    <span class="label">${cell.label}</span>
+    <span class="body">
+      <bw-cell .stages=${statesByStage(stages)}></bw-cell>
+      <span class="next">${nextWords(nextStep(stages, readings))}
+        ${cell.pending ? html`<span class="tag pending"><bw-icon name="waiting"></bw-icon>${t('page.bench.onThisPhone')}</span>` : nothing}</span>
+    </span></a>`;
+}
+
+/** The next step in a few words, with the sign of heat where the stage is hot. */
+export function nextWords({ kind, stage }) {
+  const name = t(`catalogue.stage.${stage.key}`);
+  if (kind === 'failed') return html`<strong class="over">${t('page.bench.endedAt', { stage: name })}</strong>`;
+  if (kind === 'done') return html`<strong>${t('page.bench.measured')}</strong>`;
+  const words = kind === 'stage' ? name : t(`page.bench.reading.${kind}`);
+  return html`<span class="soft small">${t('page.bench.next')}</span>
+    <strong>${stage.hot && kind === 'stage' ? html`<bw-icon name="hot" .label=${t('page.bench.hot')}></bw-icon> ` : nothing}${words}</strong>`;
+}
+
+function register({ cells, labDay }) {
+  const limit = labDay?.cellsPerTeam ?? 0;
+  if (labDay && cells.length >= limit) return html`<p class="soft">${t('page.bench.allRegistered', { limit })}</p>`;
+  return html`<a class="button whole ${cells.length ? 'quiet' : ''}" href=${to('new')}><bw-icon name="add"></bw-icon>
+    ${t('page.bench.register')}</a>
+    ${labDay ? html`<p class="soft small">${t('page.bench.registerCount', { count: cells.length, limit })}</p>` : nothing}`;
+}
+
+function anotherPhone(team) {
+  if (!team?.code) return nothing;
+  return html`<details class="fold"><summary>${t('page.bench.anotherPhone')}</summary>
+    <div class="flow code-card">
+      <p>${t('page.bench.anotherPhoneHow')}</p>
+      <img class="qr" src="/api/teams/${team.id}/link.svg" alt=${t('page.bench.qr')} width="232" height="232" loading="lazy">
+      <p class="join-code">${team.code}</p>
+    </div></details>`;
+}

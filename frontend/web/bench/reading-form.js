@@ -1,0 +1,67 @@
+/** A dark or a light reading, as the meter shows it. */
+import { t } from '../core/texts.js';
+import { html, nothing } from '../kit/kit.js';
+import { BenchForm } from './bench-form.js';
+import { caution } from './caution.js';
+import { back } from './cell-view.js';
+import { lastStation, stationPicker } from './station-picker.js';
+import { readingWords } from './words.js';
+import '../entry/entry.js';
+
+/** `part` is dark or light. */
+class ReadingForm extends BenchForm {
+  get draftKey() {
+    return `${this.part}.${this.cellId}`;
+  }
+
+  get sendLabel() {
+    return t(`page.bench.send.${this.part}`);
+  }
+
+  /** The latest reading of this kind that the server knows, for a correction. */
+  get earlier() {
+    return this.data.readings(this.cellId).filter(each => each.kind === this.part && !each.pending).at(-1) ?? null;
+  }
+
+  start() {
+    return { voltage: {}, current: {}, stationId: lastStation(this.data.stations), corrects: false };
+  }
+
+  fields({ voltage, current, stationId, corrects }) {
+    const { part: kind, earlier } = this;
+    return html`${back('cell', this.cellId)}
+      <h1>${t('page.bench.readingOf', { label: this.cell.label, reading: t(`page.bench.reading.${kind}`) })}</h1>
+      <p>${t(`page.bench.readingHow.${kind}`)}</p>
+      ${caution(this.data.catalogue.stages.find(stage => stage.key === 'measure'))}
+      ${kind === 'light' ? stationPicker(this.data.stations, stationId, id => this.change('stationId', id)) : nothing}
+      ${this.#number('voltage', voltage, t(`page.bench.voltage.${kind}`))}
+      ${this.#number('current', current, t(`page.bench.current.${kind}`), true)}
+      ${earlier ? html`<label class="tick"><input type="checkbox" .checked=${corrects}
+        @change=${event => this.change('corrects', event.target.checked)}>
+        <span>${t('page.bench.corrects', { reading: readingWords(earlier) })}</span></label>` : nothing}`;
+  }
+
+  #number(key, value, label, last = false) {
+    return html`<bw-entry .name=${key} .label=${label} .field=${this.data.field(key)} .units=${this.data.catalogue.units}
+      .value=${value} ?last=${last} @entered=${event => this.change(key, event.detail)}></bw-entry>`;
+  }
+
+  missing({ stationId }) {
+    return this.part === 'light' && !stationId ? t('page.bench.stationMissing') : null;
+  }
+
+  toEntry({ stationId, corrects }, unusual) {
+    const id = this.entryId;
+    const [voltage, current] = [...this.querySelectorAll('bw-entry')].map(entry => entry.typed);
+    return {
+      id, path: `/api/readings/${id}`,
+      body: {
+        cellId: this.cellId, kind: this.part, stationId: this.part === 'light' ? stationId : null, voltage, current, points: null,
+        unusualConfirmed: unusual, replaces: corrects ? this.earlier?.id ?? null : null, noticedAt: new Date().toISOString(),
+      },
+      about: { kind: 'reading', cellId: this.cellId, label: this.cell.label, reading: this.part },
+    };
+  }
+}
+
+customElements.define('bw-reading-form', ReadingForm);

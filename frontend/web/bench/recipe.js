@@ -1,0 +1,64 @@
+/** A cell's recipe: the list of what was entered, and the fields to enter it, straight from the catalogue. */
+import { t } from '../core/texts.js';
+import { html, nothing } from '../kit/kit.js';
+import { symbolOf, unitOf } from '../entry/wording.js';
+import '../entry/area.js';
+import '../entry/entry.js';
+
+/** What the class compares first; everything else is folded away until somebody wants it. */
+const MAIN = ['oxideSource', 'dyeSource', 'bakeTemperature', 'bakeTime'];
+
+export const parameterName = key => t(`catalogue.parameter.${key}`);
+export const levelName = (parameter, key) => t(`catalogue.level.${parameter}.${key}`);
+
+/** What was entered, as term and value. */
+export function recipeList(cell, catalogue) {
+  const rows = cell.recipe.map(value => [parameterName(value.parameter), valueWords(value, catalogue)]);
+  if (cell.area) rows.push([t('page.entry.area'), `${cell.area.text} ${symbolOf(unitOf(cell.area.unit, catalogue.units))}`]);
+  return rows.length ? html`<dl class="recipe">${rows.map(([name, value]) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`)}</dl>`
+    : html`<p class="soft">${t('page.bench.emptyRecipe')}</p>`;
+}
+
+function valueWords({ parameter, text, unit }, { parameters, units }) {
+  const known = parameters.find(each => each.key === parameter);
+  if (known?.kind === 'sort') return levelName(parameter, text);
+  const symbol = unitOf(unit, units)?.symbols[0] ?? '';
+  return `${text} ${symbol}`;
+}
+
+/** The fields, main four first, the rest folded by stage. `draft` is {parameterKey: value}; `change(key, value)`. */
+export function recipeFields(catalogue, draft, change) {
+  const main = MAIN.map(key => catalogue.parameters.find(each => each.key === key)).filter(Boolean);
+  const rest = catalogue.parameters.filter(each => !MAIN.includes(each.key));
+  return html`${main.map(parameter => recipeField(parameter, catalogue, draft, change))}
+    <div>${catalogue.stages.map(stage => folded(stage, rest.filter(each => each.stage === stage.key), catalogue, draft, change))}</div>`;
+}
+
+function folded(stage, parameters, catalogue, draft, change) {
+  if (parameters.length === 0) return nothing;
+  return html`<details class="fold"><summary>${t('page.bench.moreAbout', { stage: t(`catalogue.stage.${stage.key}`) })}</summary>
+    <div class="flow">${parameters.map(parameter => recipeField(parameter, catalogue, draft, change))}</div></details>`;
+}
+
+function recipeField(parameter, catalogue, draft, change) {
+  const { key } = parameter;
+  return parameter.kind === 'sort'
+    ? html`<bw-choices .legend=${parameterName(key)} .value=${draft[key]?.text ?? ''} .options=${levels(parameter)}
+        @chosen=${event => change(key, { text: event.detail, unit: null })}></bw-choices>`
+    : html`<bw-entry optional .name=${key} .label=${parameterName(key)} .units=${catalogue.units}
+        .field=${catalogue.fields.find(field => field.key === parameter.field)} .value=${draft[key] ?? {}}
+        @entered=${event => change(key, event.detail)}></bw-entry>`;
+}
+
+const levels = ({ key, levels: keys }) => keys.map(level => ({ key: level, label: levelName(key, level) }));
+
+/** The draft as build values that travel; what was left empty stays out. */
+export function buildValues(catalogue, draft) {
+  return catalogue.parameters.filter(({ key }) => (draft[key]?.text ?? '').trim() !== '')
+    .map(({ key, kind, field }) => ({
+      parameter: key,
+      text: draft[key].text,
+      unit: kind === 'sort' ? null : draft[key].unit ?? catalogue.fields.find(each => each.key === field).units[0],
+    }));
+}
+

@@ -1,0 +1,59 @@
+/** A cell's result in words, with its interval, what is missing, and the calculation to redo by hand. */
+import { currentDensityTexts, fixed, powerDensityTexts, voltageTexts, figureTexts } from '../core/format.js';
+import { remark, t } from '../core/texts.js';
+import { html, nothing } from '../kit/kit.js';
+
+export function result(answer) {
+  if (!answer) return nothing;
+  return html`<section class="card flow result" aria-labelledby="result">
+    <h2 id="result">${t('page.bench.result')}</h2>
+    ${answer.powerDensityWm2 ? headline(answer) : nothing}
+    ${answer.remark ? html`<bw-notice tone=${answer.standing === 'counts' ? 'info' : 'unusual'} .text=${remark(answer.remark)}></bw-notice>` : nothing}
+    ${answer.missing.length ? missing(answer.missing) : nothing}
+    ${answer.notes.map(note => html`<p class="soft">${remark(note)}</p>`)}
+    ${figures(answer)}
+    ${answer.steps.length ? worked(answer) : nothing}
+  </section>`;
+}
+
+function headline({ powerDensityWm2 }) {
+  const { value, low, high, unit } = powerDensityTexts(powerDensityWm2);
+  return html`<p class="figure">${value} <span class="unit">${unit}</span></p>
+    <p>${t('page.bench.resultWords', { value, low, high, unit })}</p>`;
+}
+
+const missing = remarks => html`<div><h3>${t('page.bench.missing')}</h3>
+  <ol class="missing">${remarks.map(each => html`<li>${remark(each)}</li>`)}</ol></div>`;
+
+function figures(answer) {
+  const rows = [
+    ['voc', answer.openCircuitVoltageV, voltageTexts],
+    ['jsc', answer.currentDensityAm2, currentDensityTexts],
+    ['ff', answer.fillFactor, figure => figureTexts(figure, 1, '')],
+    ['light', answer.effectiveIrradianceWm2, figure => figureTexts(figure, 1, 'W/m²')],
+  ].filter(([, figure]) => figure);
+  if (rows.length === 0) return nothing;
+  return html`<table><caption class="unseen">${t('page.bench.figures')}</caption>
+    <thead><tr><th scope="col">${t('page.bench.figure')}</th><th scope="col" class="number">${t('page.bench.value')}</th>
+      <th scope="col" class="number">${t('page.bench.range')}</th></tr></thead>
+    <tbody>${rows.map(([key, figure, texts]) => row(key, texts(figure)))}</tbody></table>`;
+}
+
+const row = (key, { value, low, high, unit }) => html`<tr><td>${t(`page.bench.figure.${key}`)}</td>
+  <td class="number">${value} ${unit}</td><td class="number soft">${t('page.bench.lowToHigh', { low, high })}</td></tr>`;
+
+const worked = ({ steps, budget }) => html`<details class="fold"><summary>${t('page.bench.worked.title')}</summary>
+  <div class="flow"><ol class="bare steps">${steps.map(step)}</ol>${budget.length ? uncertainty(budget) : nothing}</div></details>`;
+
+const step = ({ key, formula, substituted, result: value }) => html`<li><h3>${t(key)}</h3>
+  <p class="formula">${formula}</p><p class="formula soft">${substituted}</p><p class="formula"><strong>= ${value}</strong></p></li>`;
+
+const uncertainty = budget => html`<div><h3>${t('page.bench.worked.budget')}</h3>
+  <ul class="bare shares">${budget.map(share)}</ul></div>`;
+
+const share = ({ input, value, unit, standardUncertainty, share: part }) => html`<li>
+  <span>${t(input)} <span class="soft small">${plainAmount(value)} ± ${plainAmount(standardUncertainty)} ${unit}</span></span>
+  <span class="number">${fixed(part * 100, 0)} %</span>
+  <svg viewBox="0 0 100 4" preserveAspectRatio="none" aria-hidden="true"><rect class="all" width="100" height="4"/><rect class="part" width=${Math.max(0.5, part * 100)} height="4"/></svg></li>`;
+
+const plainAmount = value => value.toLocaleString('en', { maximumSignificantDigits: 3 });

@@ -1,0 +1,27 @@
+/** Where the cell lay: the day's light stations, the last one remembered. */
+import { clock } from '../core/format.js';
+import { remember, remembered } from '../core/drafts.js';
+import { t } from '../core/texts.js';
+import { html } from '../kit/kit.js';
+
+const LAST = 'station';
+
+export const lastStation = stations => stations.find(each => each.id === remembered(LAST, null))?.id ?? '';
+
+export function stationPicker(stations, value, change) {
+  if (stations.length === 0) return html`<bw-notice tone="unusual" .text=${t('page.bench.noStations')}></bw-notice>`;
+  return html`<bw-choices tall name="stationId" .legend=${t('page.bench.station')} .value=${value}
+    .options=${stations.map(station => ({ key: station.id, label: stationWords(station) }))}
+    @chosen=${event => choose(event.detail, change)}></bw-choices>`;
+}
+
+function choose(id, change) {
+  remember(LAST, id);
+  change(id);
+}
+
+function stationWords({ name, lamp, readings }) {
+  const latest = readings.filter(each => !each.replacedBy).at(-1);
+  const light = latest ? t('page.bench.lightAt', { time: clock(latest.acceptedAt) }) : t('page.bench.lightMissing');
+  return html`<span><strong>${name}</strong> <span class="soft small">${t(`catalogue.lamp.${lamp}`)} · ${light}</span></span>`;
+}

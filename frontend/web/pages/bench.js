@@ -1,0 +1,65 @@
+/** Bench: a team's phone. What now, is it safe, how are we doing? */
+import { t } from '../core/texts.js';
+import { html, keyed, nothing, openPage } from '../kit/kit.js';
+import { openOutbox } from '../outbox/index.js';
+import { BenchData } from '../bench/bench-data.js';
+import { cellView } from '../bench/cell-view.js';
+import { overview } from '../bench/overview.js';
+import { onRoute, route } from '../bench/routes.js';
+import { waitingView } from '../bench/waiting-view.js';
+import '../bench/outbox-strip.js';
+import '../bench/outcome-form.js';
+import '../bench/reading-form.js';
+import '../bench/register-form.js';
+import '../bench/sweep-form.js';
+
+const { who, header, draw } = await openPage('bench');
+if (who.kind === 'team') await openBench();
+else draw(html`<div class="flow"><h1>${t('page.bench.title')}</h1><p>${t('page.bench.notJoined')}</p>
+  <a class="button" href="/join.html">${t('page.bench.joinNow')}</a></div>`);
+
+async function openBench() {
+  const outbox = await openOutbox();
+  const data = new BenchData(who, outbox);
+  const show = () => showView(data, outbox);
+  data.addEventListener('changed', show);
+  onRoute(show);
+  document.addEventListener('visibilitychange', () => document.hidden || data.refresh());
+  await data.open();
+}
+
+function showView(data, outbox) {
+  if (!data.catalogue) return;
+  Object.assign(header, { whom: data.team?.name, mark: data.team?.mark });
+  draw(html`<bw-outbox-strip .outbox=${outbox}></bw-outbox-strip>${keyed(location.hash, view(data, outbox))}`);
+}
+
+function view(data, outbox) {
+  const { view: name, id, part } = route();
+  const views = {
+    cell: () => cellView(data, id),
+    new: () => html`<bw-register-form .data=${data} .outbox=${outbox} .cellId=${''}></bw-register-form>`,
+    sheet: () => data.cell(id) && html`<bw-register-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-register-form>`,
+    outcome: () => data.cell(id) && html`<bw-outcome-form .data=${data} .outbox=${outbox} .cellId=${id} .part=${part}></bw-outcome-form>`,
+    dark: () => reading(data, outbox, id, 'dark'),
+    light: () => reading(data, outbox, id, 'light'),
+    sweep: () => data.cell(id) && html`<bw-sweep-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-sweep-form>`,
+    waiting: () => waitingView(outbox),
+    again: () => again(data, outbox, outbox.entries.find(entry => entry.id === id)),
+  };
+  return (views[name] ?? (() => overview(data)))() || nothing;
+}
+
+function reading(data, outbox, id, kind) {
+  return data.cell(id) && html`<bw-reading-form .data=${data} .outbox=${outbox} .cellId=${id} .part=${kind}></bw-reading-form>`;
+}
+
+/** A refused entry returns to its form with what was typed and the reason. */
+function again(data, outbox, entry) {
+  if (!entry) return waitingView(outbox);
+  const { kind, cellId, stage, reading: readingKind } = entry.about;
+  if (kind === 'outcome') return html`<bw-outcome-form .data=${data} .outbox=${outbox} .cellId=${cellId} .part=${stage} .entry=${entry}></bw-outcome-form>`;
+  if (kind !== 'reading') return html`<bw-register-form .data=${data} .outbox=${outbox} .cellId=${cellId} .entry=${entry}></bw-register-form>`;
+  return readingKind === 'sweep' ? html`<bw-sweep-form .data=${data} .outbox=${outbox} .cellId=${cellId} .entry=${entry}></bw-sweep-form>`
+    : html`<bw-reading-form .data=${data} .outbox=${outbox} .cellId=${cellId} .part=${readingKind} .entry=${entry}></bw-reading-form>`;
+}
