@@ -30,7 +30,8 @@ class ClusterInitializer implements ApplicationContextInitializer<GenericApplica
     }
 
     private static @Nullable Path programs(Environment settings) {
-        return settings.getProperty("berrywatt.programs", Path.class);
+        var place = settings.getProperty("berrywatt.programs");
+        return place == null ? null : Path.of(place);
     }
 
     private static void close(ClusterStart start) {
