@@ -23,12 +23,15 @@ export function rangeInDecades(values) {
   return { min: floorInDecade(low), max: roundUp(high) };
 }
 
-/** A range with a tenth of its span to spare on both sides; one value gets a tenth of itself. */
-export function rangeAround(values) {
-  const low = Math.min(...values);
-  const high = Math.max(...values);
-  const spare = (high - low || Math.abs(low) || 1) / 10;
-  return { min: low - spare, max: high + spare };
+/**
+ * A range with a tenth of its span to spare on both sides. It spans at least `leastShare` of the middle value, so that
+ * a change too small to matter looks small.
+ */
+export function rangeAround(values, leastShare = 0) {
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  const middle = (low + high) / 2;
+  const half = Math.max(high - low, Math.abs(middle) * leastShare, Number.EPSILON) * 0.6;
+  return { min: middle - half, max: middle + half };
 }
 
 /** Ticks of a logarithmic axis: 1, 2 and 5 of every decade, or the decades alone where there are many. */
