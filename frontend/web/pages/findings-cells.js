@@ -1,0 +1,30 @@
+import { powerDensityTexts } from '../core/format.js';
+import { t } from '../core/texts.js';
+import { html } from '../kit/kit.js';
+
+/** The same cells as in the picture, as a table. */
+export function cellTable({ dots }, words) {
+  return html`<details class="fold"><summary>${t('page.findings.cells', { count: dots.length })}</summary>
+    <div class="scroll" tabindex="0" role="region" aria-label=${t('page.findings.cells', { count: dots.length })}><table>
+      <thead><tr>
+        <th scope="col">${t('page.findings.cell')}</th><th scope="col">${t('page.findings.team')}</th>
+        <th scope="col">${words.parameter}</th>
+        <th scope="col" class="number">${t('page.findings.power')}</th><th scope="col" class="number">${t('page.findings.interval')}</th>
+      </tr></thead>
+      <tbody>${dots.map(dot => row(dot, words))}</tbody>
+    </table></div></details>`;
+}
+
+function row(dot, words) {
+  const texts = dot.powerDensityWm2 ? powerDensityTexts(dot.powerDensityWm2) : null;
+  return html`<tr><th scope="row">${dot.label}</th>
+    <td><bw-mark .mark=${dot.mark}></bw-mark> ${dot.team}</td>
+    <td>${words.level(dot.level)}</td>
+    <td class="number">${texts?.value ?? outcome(dot)}</td>
+    <td class="number">${texts ? `${texts.low} – ${texts.high}` : ''}</td></tr>`;
+}
+
+function outcome({ standing, failedStage }) {
+  if (standing === 'waiting') return t('page.findings.waits');
+  return failedStage ? t('page.findings.failedAt', { stage: t(`catalogue.stage.${failedStage}`) }) : t('page.findings.failed');
+}
