@@ -1,0 +1,72 @@
+import { plain } from '../core/format.js';
+import { put } from '../core/http.js';
+import { t } from '../core/texts.js';
+import '../entry/entry.js';
+import { PageElement, html } from '../kit/kit.js';
+
+/** What a new lab day starts with: full sun on a film of 15 mm by 15 mm. */
+const START = {
+  title: '', referenceIrradianceWm2: 1000, referenceAreaCm2: 2.25, cellsPerTeam: 3, teamsCreateThemselves: true,
+};
+
+/**
+ * The form of a lab day: `day` with its `etag` is edited, without them a new one is made under `key`. Fires `saved` with
+ * the server's answer.
+ */
+class DayForm extends PageElement {
+  static properties = {
+    key: {}, day: { attribute: false }, etag: {}, catalogue: { attribute: false }, label: {}, rule: { state: true },
+  };
+
+  render() {
+    const start = this.day ?? { ...START, date: today(), rule: this.catalogue.rules[0] };
+    this.rule ??= start.rule;
+    return html`<bw-form .label=${this.label} .send=${this.#send} .fields=${this.#fields(start)}></bw-form>`;
+  }
+
+  #fields(start) {
+    return html`
+      <bw-field name="title" maxlength="80" .label=${t('page.day.title')} .hint=${t('page.day.titleHint')} .value=${start.title}></bw-field>
+      <bw-field name="date" kind="date" .label=${t('page.day.date')} .value=${start.date}></bw-field>
+      <div class="pair">
+        ${this.#amount('referenceIrradiance', t('page.day.irradiance'), start.referenceIrradianceWm2)}
+        ${this.#amount('referenceArea', t('page.day.area'), start.referenceAreaCm2)}
+      </div>
+      <bw-choices tall .legend=${t('page.day.rule')} .hint=${t('page.day.ruleHint')} .value=${this.rule}
+        .options=${this.catalogue.rules.map(key => ({ key, label: t(`catalogue.rule.${key}`) }))}
+        @chosen=${event => { this.rule = event.detail; }}></bw-choices>
+      <bw-field name="cellsPerTeam" .label=${t('page.day.cells')} .hint=${t('page.day.cellsHint')} .value=${String(start.cellsPerTeam)}></bw-field>
+      <label class="tick"><input type="checkbox" name="teamsCreateThemselves" .checked=${start.teamsCreateThemselves}>
+        <span>${t('page.day.selfMade')}</span></label>`;
+  }
+
+  #amount(key, label, value) {
+    const { fields, units } = this.catalogue;
+    this.amounts ??= {};
+    this.amounts[key] ??= { text: plain(value).replaceAll(',', ''), unit: fields.find(field => field.key === key).units[0] };
+    return html`<bw-entry name=${key} .label=${label} .field=${fields.find(field => field.key === key)} .units=${units}
+      .value=${this.amounts[key]} @entered=${event => { this.amounts[key] = event.detail; }}></bw-entry>`;
+  }
+
+  #send = async values => {
+    const entries = [...this.querySelectorAll('bw-entry')];
+    const faulty = entries.filter(entry => !entry.check().ready);
+    if (faulty.length > 0) return faulty[0].focus();
+    const [referenceIrradiance, referenceArea] = entries.map(entry => entry.typed);
+    const detail = await put(`/api/labdays/${this.key}`, {
+      title: values.title.trim(),
+      date: values.date,
+      referenceIrradiance,
+      referenceArea,
+      rule: this.rule,
+      cellsPerTeam: Number(values.cellsPerTeam),
+      teamsCreateThemselves: values.teamsCreateThemselves === 'on',
+    }, this.etag ? { 'If-Match': this.etag } : {});
+    this.dispatchEvent(new CustomEvent('saved', { detail }));
+  };
+}
+
+/** The date where this browser is, as a date field wants it. */
+const today = () => new Date(Date.now() - new Date().getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
+
+customElements.define('bw-day-form', DayForm);
