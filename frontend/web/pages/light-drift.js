@@ -1,0 +1,24 @@
+import { drawDrift } from '../charts/drift.js';
+import { clock, plain } from '../core/format.js';
+import { t } from '../core/texts.js';
+
+const drawn = new WeakMap();
+
+/** The readings of a station that still stand, oldest first. */
+export const standing = station => station.readings.filter(reading => !reading.replacedBy);
+
+/** Draws a station's light over time where its card has a canvas. */
+export function drawStationDrift(station) {
+  const canvas = document.querySelector(`canvas[data-station="${station.id}"]`);
+  if (!canvas) return;
+  if (!drawn.has(canvas)) drawn.set(canvas, drawDrift(canvas));
+  const readings = standing(station).map(({ acceptedAt, totalIrradianceWm2: { value } }) => ({ at: Date.parse(acceptedAt), value }));
+  drawn.get(canvas).show({ readings, now: Date.now(), clock, sentence: sentenceOf(station, readings) });
+}
+
+function sentenceOf({ name }, readings) {
+  const [first, last] = [readings[0], readings.at(-1)];
+  return t('page.light.picture', {
+    name, count: readings.length, first: plain(first.value), last: plain(last.value), from: clock(first.at), to: clock(last.at),
+  });
+}
