@@ -1,13 +1,12 @@
 import { decimalsFor, fixed } from '../core/format.js';
 import { t } from '../core/texts.js';
+import { MICROWATT_PER_CM2 } from '../core/units.js';
 import { html, nothing, repeat } from '../kit/element.js';
 import '../kit/mark.js';
 import { placeOf } from './place.js';
 import { pointPadding } from './wall-digits.js';
 import { legend } from './wall-legend.js';
 import { whyNot } from './wall-why.js';
-
-const MICROWATT_PER_CM2 = 0.01;
 
 /** The rows of one page: a table whose third column is a picture that lies over all its rows. */
 export function wallBoard(state, teams, join) {
@@ -55,9 +54,11 @@ function decimalsOf({ powerDensityWm2: figure }) {
 }
 
 function invitation(join) {
+  if (!join) return html`<section class="board"></section>`;
+  const { code, address, picture } = join;
   return html`<section class="board invitation">
-    ${join?.code ? html`<img src=${join.picture} alt=${t('page.wall.joinPicture')}>` : nothing}
-    <div><p class="big">${t('page.wall.noTeam')}</p>
-      ${join?.code ? html`<p class="big address">${join.address}</p><p class="big">${t('page.wall.code')} <strong>${join.code}</strong></p>` : nothing}</div>
+    ${code ? html`<img src=${picture} alt=${t('page.wall.joinPicture')}>` : nothing}
+    <div><p class="big">${t('page.wall.noTeam')}</p><p class="big address">${address}</p>
+      ${code ? html`<p class="big">${t('page.wall.code')} <strong>${code}</strong></p>` : nothing}</div>
   </section>`;
 }

@@ -1,4 +1,4 @@
-import { has, remark, t } from '../core/texts.js';
+import { has, t } from '../core/texts.js';
 
 /** Which of a team's cells do not count and why, in a few words each; the ones that wait come first. */
 export function whyNot({ cells }) {
@@ -10,8 +10,9 @@ export function whyNot({ cells }) {
 
 const waitingFirst = (a, b) => Number(a.standing === 'failed') - Number(b.standing === 'failed');
 
+/** The short words for a remark, or for the family it belongs to: `galvanic.darkShare`, then `galvanic`. */
 function briefly({ standing, remark: reason }) {
-  const brief = reason && `page.wall.why.${reason.key.replace(/^standing\./, '')}`;
-  if (brief && has(brief)) return t(brief, reason.values);
-  return reason && has(reason.key) && standing === 'counts' ? remark(reason) : t(`page.wall.${standing}`);
+  const name = reason?.key.replace(/^standing\./, '') ?? '';
+  const key = [name, name.split('.')[0]].map(each => `page.wall.why.${each}`).find(has);
+  return key ? t(key, reason.values) : t(`page.wall.${standing}`);
 }
