@@ -39,7 +39,7 @@ public record CurrentRange(double fullScaleA, double resolutionA, double resista
      */
     public Estimate shortCircuitCurrent(Estimate measuredA, double openCircuitV) {
         double part = burdenV(measuredA.value()) / openCircuitV;
-        if (!(part > 0)) {
+        if (!(part > 0 && part < Double.POSITIVE_INFINITY)) {
             return measuredA;
         }
         double straight = measuredA.value() / (1 - Math.min(part, WORST_PART));
