@@ -1,0 +1,141 @@
+package org.berrywatt.server.browser;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** A headless Chromium with a profile of its own: a phone, a laptop or the projector. */
+public final class Device implements AutoCloseable {
+
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
+    private static final List<String> FLAGS = List.of(
+            "--headless=new",
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-dev-shm-usage",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync",
+            "--disable-quic");
+
+    private final ChromeDriver driver;
+
+    private Device(int width, int height, double scale, boolean touch) {
+        driver = new ChromeDriver(service(), options());
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", height, "deviceScaleFactor", scale, "mobile", touch));
+    }
+
+    public static Device phone() {
+        return new Device(390, 844, 2, true);
+    }
+
+    public static Device laptop() {
+        return new Device(1366, 768, 1, false);
+    }
+
+    public static Device projector() {
+        return new Device(1920, 1080, 1, false);
+    }
+
+    public ChromeDriver driver() {
+        return driver;
+    }
+
+    public Device open(String url) {
+        driver.get(url);
+        return this;
+    }
+
+    /** The first element that matches and can be seen, awaited. */
+    public WebElement shown(By what) {
+        return waiting().until(ExpectedConditions.visibilityOfElementLocated(what));
+    }
+
+    /** Waits until the page shows this text anywhere. */
+    public void showsText(String text) {
+        waiting().until(it -> visibleText().contains(text));
+    }
+
+    public String visibleText() {
+        return driver.findElement(By.tagName("body")).getText();
+    }
+
+    /** Answers what a script of the page answers, awaited until it is neither null nor false. */
+    public Object answers(String script) {
+        return waiting().until(it -> ((JavascriptExecutor) it).executeScript(script));
+    }
+
+    public WebDriverWait waiting() {
+        return new WebDriverWait(driver, PATIENCE, Duration.ofMillis(50));
+    }
+
+    /** What the browser's console complained about so far: refused scripts, failed requests, uncaught errors. */
+    public List<String> complaints() {
+        return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+                .filter(it -> it.getLevel().intValue() >= Level.SEVERE.intValue())
+                .map(LogEntry::getMessage)
+                .toList();
+    }
+
+    /** Keeps a picture of the page as it is for people to look at. */
+    public void picture(String name) {
+        try {
+            var folder = Files.createDirectories(Path.of("target", "pictures"));
+            Files.write(folder.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+    }
+
+    private static ChromeDriverService service() {
+        return new ChromeDriverService.Builder()
+                .usingDriverExecutable(program("chromedriver", "chromium-driver"))
+                .build();
+    }
+
+    private static ChromeOptions options() {
+        var console = new LoggingPreferences();
+        console.enable(LogType.BROWSER, Level.ALL);
+        var options = new ChromeOptions();
+        options.setBinary(program("chromium", "chromium"));
+        options.addArguments(FLAGS);
+        options.setCapability("goog:loggingPrefs", console);
+        return options;
+    }
+
+    /** The drivers are named outright, so that nothing is fetched from elsewhere. */
+    private static File program(String name, String debianPackage) {
+        var file = new File("/usr/bin/" + name);
+        if (!file.canExecute()) {
+            throw new IllegalStateException("browser tests need /usr/bin/" + name + ": install the package "
+                    + debianPackage + ", or run deploy/check.sh, which does");
+        }
+        return file;
+    }
+}

@@ -1,0 +1,2 @@
+/** Tests in real browsers. */
+package org.berrywatt.server.browser;
