@@ -1,0 +1,35 @@
+import { leaderNews } from '/pages/wall-announce.js';
+import { pointPadding } from '/pages/wall-digits.js';
+import { pagesOf } from '/pages/wall-pages.js';
+import { placeOf } from '/pages/place.js';
+import { same, spec } from './spec.js';
+
+const led = name => ({ teams: [{ place: 1, name }] });
+
+spec('shows a place alone when it is certain', () => same(placeOf({ place: 3, placeLow: 3, placeHigh: 3 }), '3'));
+
+spec('shows all places that the uncertainties allow', () => same(placeOf({ place: 3, placeLow: 2, placeHigh: 4 }), '2–4'));
+
+spec('shows no place before there is a result', () => same(placeOf({ place: null, placeLow: null, placeHigh: null }), null));
+
+spec('puts teams on pages of nearly equal length', () =>
+  same(pagesOf([1, 2, 3, 4, 5, 6, 7], 4), [[1, 2, 3, 4], [5, 6, 7]]));
+
+spec('puts all teams on one page where they fit', () => same(pagesOf([1, 2, 3], Infinity), [[1, 2, 3]]));
+
+spec('has one empty page without teams', () => same(pagesOf([], 8), [[]]));
+
+spec('pads a whole number to stand above one with a decimal', () => same(pointPadding(0, 1), '\u2008\u2007'));
+
+spec('pads nothing where no row has decimals', () => same(pointPadding(0, 0), ''));
+
+spec('tells a new leader at most every half minute', () => {
+  let now = 0;
+  const news = leaderNews(() => now);
+  const first = news(led('A'));
+  now = 10_000;
+  const tooSoon = news(led('B'));
+  now = 31_000;
+  const later = news(led('B'));
+  same([tooSoon === first, later === first], [true, false]);
+});
