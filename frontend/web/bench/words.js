@@ -1,5 +1,5 @@
 /** Small wordings of the bench. */
-import { clock, figureTexts, prefixed } from '../core/format.js';
+import { clock, prefixed } from '../core/format.js';
 import { t } from '../core/texts.js';
 
 const ORDINAL = new Intl.PluralRules('en', { type: 'ordinal' });
@@ -19,6 +19,3 @@ function amountWords(value, unit, typed) {
   if (value != null) return prefixed(value, unit);
   return typed ? `${typed.text} ${typed.unit ?? ''}` : null;
 }
-
-/** "62 µW/cm², very likely between 44 and 80" */
-export const interval = (figure, scale, unit) => t('page.bench.interval', figureTexts(figure, scale, unit));

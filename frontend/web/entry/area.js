@@ -1,5 +1,5 @@
 /** The area of a film by its two sides, as a ruler shows them. */
-import { readSides } from '../core/quantity.js';
+import { readArea } from '../core/quantity.js';
 import { fixed } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { PageElement, html, live, nothing, uniqueId } from '../kit/kit.js';
@@ -26,13 +26,16 @@ class AreaEntry extends PageElement {
   }
 
   get typed() {
+    return this.#text === 'x' ? null : { text: this.#text, unit: this.unit.key };
+  }
+
+  get #text() {
     const { first = '', second = '' } = this.value;
-    return first.trim() + second.trim() === '' ? null : { text: `${first.trim()} x ${second.trim()}`, unit: this.unit.key };
+    return `${first.trim()} x ${second.trim()}`.trim();
   }
 
   get verdict() {
-    const { first = '', second = '' } = this.value;
-    return verdictOn(readSides(first, second, this.unit.key, this.units), this.field, this.units);
+    return verdictOn(readArea(this.#text, this.unit.key, this.units), this.field, this.units);
   }
 
   check() {

@@ -1,11 +1,12 @@
 /** What was understood, before anything is stored: fine, unusual (a tick), impossible (the likely slip), or a choice. */
 import { t } from '../core/texts.js';
-import { judge } from '../core/plausibility.js';
+import { judge, settle } from '../core/plausibility.js';
 import { html, nothing } from '../kit/kit.js';
 import { otherwise, range, symbolOf, typedAmount, unitOf } from './wording.js';
 
 /** The verdict on what stands in a field: {tone, kind, amount, likely}. Tones: empty, fine, unusual, impossible, ask. */
-export function verdictOn(understanding, field, units) {
+export function verdictOn(read, field, units) {
+  const understanding = settle(field, read);
   if (understanding.kind === 'misunderstood') {
     return { tone: understanding.slip === 'EMPTY' ? 'empty' : 'impossible', slip: understanding };
   }

@@ -15,6 +15,7 @@ export class Outbox extends EventTarget {
   #tries = 0;
   #timer = null;
   #running = null;
+  #wanted = false;
 
   /** @param parts {store, put(path, body), clock: {now, after(ms, task), cancel(timer)}, random(), owner} */
   constructor({ store, put, clock, random, owner }) {
@@ -61,10 +62,22 @@ export class Outbox extends EventTarget {
     await this.refresh();
   }
 
-  /** Sends what waits; calls that come while it runs share the run. After signing in, call it again. */
+  /** Sends what waits; a call that comes while it runs makes it look once more. After signing in, call it again. */
   drain() {
-    this.#running ??= this.#drainClaimed().finally(() => { this.#running = null; });
+    this.#wanted = true;
+    this.#running ??= this.#drainWhileWanted();
     return this.#running;
+  }
+
+  async #drainWhileWanted() {
+    try {
+      while (this.#wanted) {
+        this.#wanted = false;
+        await this.#drainClaimed();
+      }
+    } finally {
+      this.#running = null;
+    }
   }
 
   async #drainClaimed() {

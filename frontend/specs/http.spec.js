@@ -1,0 +1,67 @@
+import { createHttp, Refused, Unreachable } from '/core/http.js';
+import { same, spec, thrownBy } from './spec.js';
+
+const answer = (status, body, type = 'application/json') =>
+  new Response(body === null ? null : JSON.stringify(body), { status, headers: { 'Content-Type': type, ETag: '"7"' } });
+
+function server(...answers) {
+  const asked = [];
+  const fetch = async (path, options) => {
+    asked.push({ path, ...options });
+    return answers.shift()();
+  };
+  return { asked, fetch };
+}
+
+const http = (fake, cookies = 'XSRF-TOKEN=a%2Bb') => createHttp({ fetch: fake.fetch, cookies: () => cookies });
+
+spec('hands out the body of an answer', async () => {
+  const fake = server(() => answer(200, { kind: 'nobody' }));
+  same(await http(fake).get('/api/access'), { kind: 'nobody' });
+});
+
+spec('sends the token of the cookie, decoded, with what changes something', async () => {
+  const fake = server(() => answer(200, {}));
+  await http(fake).put('/api/cells/1', { label: 'C1' });
+  same(fake.asked[0].headers['X-XSRF-TOKEN'], 'a+b');
+  same(fake.asked[0].body, '{"label":"C1"}');
+});
+
+spec('sends no token with what only reads', async () => {
+  const fake = server(() => answer(200, {}));
+  await http(fake).get('/api/catalogue');
+  same('X-XSRF-TOKEN' in fake.asked[0].headers, false);
+});
+
+spec('asks for a token first when there is none', async () => {
+  const fake = server(() => answer(200, {}), () => answer(200, {}));
+  await http(fake, '').post('/api/access/join', { code: 'K7' });
+  same(fake.asked.map(each => each.path), ['/api/access', '/api/access/join']);
+});
+
+spec('turns a problem detail into a refusal with code, field and sentence', async () => {
+  const fake = server(() => answer(422, { code: 'label.taken', field: 'label', detail: 'Taken.' }, 'application/problem+json'));
+  const refused = await thrownBy(() => http(fake).put('/api/cells/1', {}));
+  same([refused instanceof Refused, refused.status, refused.code, refused.field, refused.detail], [true, 422, 'label.taken', 'label', 'Taken.']);
+});
+
+spec('survives an error page that is not JSON', async () => {
+  const fake = server(() => new Response('<h1>Bad gateway</h1>', { status: 502, headers: { 'Content-Type': 'text/html' } }));
+  same((await thrownBy(() => http(fake).get('/api/access'))).status, 502);
+});
+
+spec('calls silence unreachable', async () => {
+  const fake = server(() => { throw new TypeError('Failed to fetch'); });
+  same((await thrownBy(() => http(fake).get('/api/access'))) instanceof Unreachable, true);
+});
+
+spec('gives up waiting when its patience ends', async () => {
+  const never = (path, { signal }) => new Promise((_, refuse) => signal.addEventListener('abort', () => refuse(signal.reason)));
+  const hasty = createHttp({ fetch: never, cookies: () => '', patienceMs: 1 });
+  same((await thrownBy(() => hasty.get('/api/access'))) instanceof Unreachable, true);
+});
+
+spec('hands out the entity tag for a later edit', async () => {
+  const fake = server(() => answer(200, {}));
+  same((await http(fake).exchange('GET', '/api/labdays/1')).etag, '"7"');
+});
