@@ -1,0 +1,4 @@
+@NullMarked
+package org.berrywatt.curve;
+
+import org.jspecify.annotations.NullMarked;

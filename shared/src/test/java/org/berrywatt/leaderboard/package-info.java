@@ -1,0 +1,4 @@
+@NullMarked
+package org.berrywatt.leaderboard;
+
+import org.jspecify.annotations.NullMarked;

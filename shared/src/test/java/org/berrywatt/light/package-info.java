@@ -1,0 +1,4 @@
+@NullMarked
+package org.berrywatt.light;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.berrywatt.normalise;
+
+import org.jspecify.annotations.NullMarked;
