@@ -1,10 +1,5 @@
+/** Runs the spec files that the address names: index.html#quantity.spec.js,outbox.spec.js */
 import { run } from './spec.js';
-import './http.spec.js';
-import './ids.spec.js';
-import './outbox.spec.js';
-import './plausibility.spec.js';
-import './progress.spec.js';
-import './quantity.spec.js';
-import './store.spec.js';
 
+for (const file of location.hash.slice(1).split(',')) await import(`./${file}`);
 await run();

@@ -4,24 +4,33 @@ import { get } from '../core/http.js';
 /** Fires `changed` whenever something to draw is new. */
 export class BenchData extends EventTarget {
   #outbox;
+  #live;
+  #drawn = null;
   #readings = new Map();
   #results = new Map();
 
-  constructor(who, outbox) {
+  /** @param parts {who, outbox, leaderboard: the live link} */
+  constructor({ who, outbox, leaderboard }) {
     super();
     this.teamId = who.teamId;
     this.labDayId = who.labDayId;
     this.fresh = false;
     this.#outbox = outbox;
-    Object.assign(this, { catalogue: null, labDay: null, teams: [], stations: [], leaderboard: null, serverCells: [] });
+    this.#live = leaderboard;
+    Object.assign(this, { catalogue: null, labDay: null, teams: [], stations: [], serverCells: [] });
     outbox.addEventListener('changed', () => this.#tell());
     outbox.addEventListener('sent', () => this.refresh());
+    leaderboard.addEventListener('change', () => this.#followLive());
   }
 
   /** Fetches what never changes within a day, then the rest. */
   async open() {
-    this.catalogue = await get('/api/catalogue');
+    this.catalogue ??= await get('/api/catalogue');
     await this.refresh();
+  }
+
+  get leaderboard() {
+    return this.#live.body;
   }
 
   /** Fetches what may have changed. What cannot be fetched stays as it was. */
@@ -31,7 +40,6 @@ export class BenchData extends EventTarget {
       this.#fetch(day, answer => { this.labDay = answer; }),
       this.#fetch(`${day}/teams`, answer => { this.teams = answer; }),
       this.#fetch(`${day}/stations`, answer => { this.stations = answer; }),
-      this.#fetch(`${day}/leaderboard`, answer => { this.leaderboard = answer.body; }),
       this.#fetch(`${day}/cells`, answer => { this.serverCells = answer; }),
     ]);
     this.fresh = fetched.every(each => each.status === 'fulfilled');
@@ -73,6 +81,13 @@ export class BenchData extends EventTarget {
 
   field(key) {
     return this.catalogue.fields.find(field => field.key === key);
+  }
+
+  /** A new leaderboard may mean a new result, a new light reading or a closed day. */
+  #followLive() {
+    if (this.#live.body === this.#drawn) return;
+    this.#drawn = this.#live.body;
+    this.refresh();
   }
 
   async #refreshCell(id) {

@@ -26,9 +26,9 @@ export function cellView(data, id) {
       ${cell.pending ? html`<span class="tag pending"><bw-icon name="waiting"></bw-icon>${t('page.bench.onThisPhone')}</span>` : nothing}
       ${nowPanel(cell, next)}
       ${measuring ? readingSection(cell, readings) : nothing}
-      ${measuring ? result(data.result(id)) : nothing}
     </div>
     <div class="flow">
+      ${measuring ? result(data.result(id)) : nothing}
       <section class="flow"><h2>${t('page.bench.stages')}</h2><ol class="bare stages">${stages.map(stage => stageRow(cell, stage))}</ol></section>
       ${!measuring && (next.kind === 'stage' || readings.length) ? readingSection(cell, readings) : nothing}
       <details class="fold"><summary>${t('page.bench.recipe')}</summary>${recipeList(cell, data.catalogue)}

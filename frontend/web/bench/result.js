@@ -1,6 +1,6 @@
 /** A cell's result in words, with its interval, what is missing, and the calculation to redo by hand. */
 import { currentDensityTexts, fixed, powerDensityTexts, voltageTexts, figureTexts } from '../core/format.js';
-import { remark, t } from '../core/texts.js';
+import { has, remark, t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 
 export function result(answer) {
@@ -8,7 +8,8 @@ export function result(answer) {
   return html`<section class="card flow result" aria-labelledby="result">
     <h2 id="result">${t('page.bench.result')}</h2>
     ${answer.powerDensityWm2 ? headline(answer) : nothing}
-    ${answer.remark ? html`<bw-notice tone=${answer.standing === 'counts' ? 'info' : 'unusual'} .text=${remark(answer.remark)}></bw-notice>` : nothing}
+    ${answer.remark && !answer.missing.length ? html`<bw-notice tone=${answer.standing === 'counts' ? 'info' : 'unusual'}
+      .text=${remark(answer.remark)} .more=${wayOut(answer.remark)}></bw-notice>` : nothing}
     ${answer.missing.length ? missing(answer.missing) : nothing}
     ${answer.notes.map(note => html`<p class="soft">${remark(note)}</p>`)}
     ${figures(answer)}
@@ -23,7 +24,12 @@ function headline({ powerDensityWm2 }) {
 }
 
 const missing = remarks => html`<div><h3>${t('page.bench.missing')}</h3>
-  <ol class="missing">${remarks.map(each => html`<li>${remark(each)}</li>`)}</ol></div>`;
+  <ol class="missing">${remarks.map(each => html`<li>${remark(each)} ${wayOut(each)}</li>`)}</ol></div>`;
+
+function wayOut({ key, values }) {
+  const wayOutKey = `${key}.wayOut`;
+  return has(wayOutKey) ? html`<span>${t(wayOutKey, values)}</span>` : nothing;
+}
 
 function figures(answer) {
   const rows = [

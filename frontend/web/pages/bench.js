@@ -1,17 +1,22 @@
 /** Bench: a team's phone. What now, is it safe, how are we doing? */
+import { Refused } from '../core/http.js';
 import { t } from '../core/texts.js';
 import { html, keyed, nothing, openPage } from '../kit/kit.js';
+import { refusal } from './refusal.js';
 import { openOutbox } from '../outbox/index.js';
 import { BenchData } from '../bench/bench-data.js';
 import { cellView } from '../bench/cell-view.js';
 import { overview } from '../bench/overview.js';
 import { onRoute, route } from '../bench/routes.js';
 import { waitingView } from '../bench/waiting-view.js';
+import { followLeaderboard } from '../live/leaderboard.js';
 import '../bench/outbox-strip.js';
 import '../bench/outcome-form.js';
 import '../bench/reading-form.js';
 import '../bench/register-form.js';
 import '../bench/sweep-form.js';
+
+const AGAIN_MS = 3_000;
 
 const { who, header, draw } = await openPage('bench');
 if (who.kind === 'team') await openBench();
@@ -20,12 +25,22 @@ else draw(html`<div class="flow"><h1>${t('page.bench.title')}</h1><p>${t('page.b
 
 async function openBench() {
   const outbox = await openOutbox();
-  const data = new BenchData(who, outbox);
+  const data = new BenchData({ who, outbox, leaderboard: followLeaderboard(who.labDayId) });
   const show = () => showView(data, outbox);
   data.addEventListener('changed', show);
   onRoute(show);
   document.addEventListener('visibilitychange', () => document.hidden || data.refresh());
-  await data.open();
+  await openPatiently(data);
+}
+
+/** A phone that comes in on bad Wi-Fi keeps asking; what the server refuses is shown. */
+async function openPatiently(data) {
+  try {
+    await data.open();
+  } catch (error) {
+    draw(refusal(error));
+    if (!(error instanceof Refused)) setTimeout(() => openPatiently(data), AGAIN_MS);
+  }
 }
 
 function showView(data, outbox) {
