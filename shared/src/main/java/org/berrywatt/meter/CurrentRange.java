@@ -10,6 +10,9 @@ package org.berrywatt.meter;
  */
 public record CurrentRange(double fullScaleA, double resolutionA, double resistanceOhm) {
 
+    /** Steps are quotients of decimal numbers and may differ in their last bits. */
+    private static final double ROUNDING = 0.99;
+
     /**
      * A range by the voltage over its shunt at full scale.
      *
@@ -24,7 +27,4 @@ public record CurrentRange(double fullScaleA, double resolutionA, double resista
     boolean shows(double readingA, double stepA) {
         return fullScaleA >= Math.abs(readingA) && resolutionA >= stepA * ROUNDING;
     }
-
-    /** Steps are quotients of decimal numbers and may differ in their last bits. */
-    private static final double ROUNDING = 0.99;
 }

@@ -1,8 +1,12 @@
 package org.berrywatt.reading;
 
+import static org.berrywatt.reading.SolarClass.GALVANIC;
+import static org.berrywatt.reading.SolarClass.MIXED;
+import static org.berrywatt.reading.SolarClass.NO_RESPONSE;
+import static org.berrywatt.reading.SolarClass.PHOTOVOLTAIC;
+import static org.berrywatt.reading.SolarClass.REVERSED;
+
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Tells a solar cell from a battery by one reading in the dark and one under light.
@@ -13,135 +17,63 @@ import java.util.stream.Stream;
  */
 public final class DarkCheck {
 
-    private final Optional<LightChange> voltage;
-    private final Optional<LightChange> current;
-    private final DarkThresholds limits;
-
-    private DarkCheck(Optional<LightChange> voltage, Optional<LightChange> current, DarkThresholds limits) {
-        this.voltage = voltage;
-        this.current = current;
-        this.limits = limits;
-    }
+    private DarkCheck() {}
 
     /**
-     * Classifies a cell.
+     * Classifies a cell. The rules in their order: a voltage beyond the highest is a battery's; a cell that light does not
+     * move has no response, or is a battery when it has a dark voltage; a large dark part, or a voltage that light lowers,
+     * makes a battery; a smaller dark part, or a dark voltage, makes it mixed; else it is photovoltaic. A cell that counts
+     * but for its sign is reversed.
      *
      * @param dark covered cell
      * @param light the same cell under light
      * @throws IllegalArgumentException when neither voltage nor current was read both in the dark and under light
      */
     public static Classification classify(Terminals dark, Terminals light, DarkThresholds limits) {
-        DarkCheck check = new DarkCheck(
+        DarkEvidence evidence = new DarkEvidence(
                 LightChange.of(dark.voltageV(), light.voltageV()),
                 LightChange.of(dark.currentA(), light.currentA()),
                 limits);
-        return check.classify();
-    }
-
-    private Classification classify() {
-        Decider voltageReached = new Decider("voltage", largestVoltageV(), limits.highestVoltageV(), "V");
-        if (!(largestVoltageV() <= limits.highestVoltageV())) {
-            return new Classification(SolarClass.GALVANIC, List.of(voltageReached));
+        if (!(evidence.largestVoltage().value() <= limits.highestVoltageV())) {
+            return found(GALVANIC, evidence.largestVoltage());
         }
-        if (!answersToLight()) {
-            return withoutAnswer();
+        if (!evidence.answersToLight()) {
+            return unmoved(evidence);
         }
-        return leading().multiple() > 0 ? forward() : backward();
+        return evidence.response().value() > 0 ? forward(evidence) : backward(evidence);
     }
 
-    /** Current where it was read, else voltage; the one that light moves when only one moves. */
-    private LightChange leading() {
-        return changes()
-                .filter(this::moves)
-                .findFirst()
-                .or(() -> changes().findFirst())
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "a dark check needs the voltage or the current both in the dark and under light"));
+    private static Classification unmoved(DarkEvidence evidence) {
+        return evidence.darkIsReal() && evidence.darkVoltageStands()
+                ? found(GALVANIC, evidence.darkVoltage(), evidence.response())
+                : found(NO_RESPONSE, evidence.response());
     }
 
-    private Stream<LightChange> changes() {
-        return Stream.concat(current.stream(), voltage.stream());
-    }
-
-    private boolean answersToLight() {
-        return moves(leading());
-    }
-
-    private boolean moves(LightChange change) {
-        return Math.abs(change.multiple()) >= limits.responseFactor();
-    }
-
-    private Classification withoutAnswer() {
-        boolean battery = changes().anyMatch(it -> it.darkIsReal(limits.responseFactor())) && darkVoltageStands();
-        return battery
-                ? new Classification(SolarClass.GALVANIC, List.of(darkVoltage(), response()))
-                : new Classification(SolarClass.NO_RESPONSE, List.of(response()));
-    }
-
-    private Classification backward() {
-        DarkCheck swapped =
-                new DarkCheck(voltage.map(LightChange::mirrored), current.map(LightChange::mirrored), limits);
-        Classification seenSo = swapped.forward();
+    private static Classification backward(DarkEvidence evidence) {
+        Classification seenSo = forward(evidence.mirrored());
         return seenSo.solarClass().counts()
-                ? new Classification(SolarClass.REVERSED, List.of(response(), darkShare()))
+                ? found(
+                        REVERSED,
+                        evidence.response(),
+                        evidence.darkShare(evidence.limits().smallDarkShare()))
                 : seenSo;
     }
 
-    private Classification forward() {
-        if (darkShare().value() >= limits.largeDarkShare()) {
-            return new Classification(SolarClass.GALVANIC, List.of(largeDarkShare()));
+    private static Classification forward(DarkEvidence evidence) {
+        Decider large = evidence.darkShare(evidence.limits().largeDarkShare());
+        Decider small = evidence.darkShare(evidence.limits().smallDarkShare());
+        Decider voltage = evidence.voltageResponse();
+        if (large.value() >= large.limit()) {
+            return found(GALVANIC, large);
         }
-        if (voltageMultiple() <= -limits.responseFactor()) {
-            return new Classification(SolarClass.GALVANIC, List.of(voltageResponse()));
+        if (voltage.value() <= voltage.limit()) {
+            return found(GALVANIC, voltage);
         }
-        boolean mixed = darkShare().value() > limits.smallDarkShare() || darkVoltageStands();
-        return new Classification(
-                mixed ? SolarClass.MIXED : SolarClass.PHOTOVOLTAIC, List.of(darkShare(), darkVoltage(), response()));
+        boolean mixed = small.value() > small.limit() || evidence.darkVoltageStands();
+        return found(mixed ? MIXED : PHOTOVOLTAIC, small, evidence.darkVoltage(), evidence.response());
     }
 
-    /** A dark voltage beyond the meter's uncertainty and beyond either limit. */
-    private boolean darkVoltageStands() {
-        return voltage.filter(it -> it.darkIsReal(limits.responseFactor()))
-                .filter(it -> Math.abs(it.dark().value()) > darkVoltageLimitV(it))
-                .isPresent();
-    }
-
-    private double darkVoltageLimitV(LightChange voltage) {
-        double shareV = limits.darkVoltageShare() * Math.abs(voltage.light().value());
-        return Math.min(limits.darkVoltageV(), shareV);
-    }
-
-    private double largestVoltageV() {
-        return voltage.map(LightChange::largest).orElse(0.0);
-    }
-
-    private double voltageMultiple() {
-        return voltage.map(LightChange::multiple).orElse(0.0);
-    }
-
-    private Decider response() {
-        return new Decider("response", leading().multiple(), limits.responseFactor(), "1");
-    }
-
-    private Decider voltageResponse() {
-        return new Decider("voltageResponse", voltageMultiple(), -limits.responseFactor(), "1");
-    }
-
-    private Decider darkShare() {
-        return new Decider("darkShare", share(), limits.smallDarkShare(), "1");
-    }
-
-    private Decider largeDarkShare() {
-        return new Decider("darkShare", share(), limits.largeDarkShare(), "1");
-    }
-
-    private double share() {
-        return leading().darkShare(limits.responseFactor());
-    }
-
-    private Decider darkVoltage() {
-        double darkV = voltage.map(it -> it.dark().value()).orElse(0.0);
-        return new Decider(
-                "darkVoltage", darkV, voltage.map(this::darkVoltageLimitV).orElse(limits.darkVoltageV()), "V");
+    private static Classification found(SolarClass solarClass, Decider... deciders) {
+        return new Classification(solarClass, List.of(deciders));
     }
 }

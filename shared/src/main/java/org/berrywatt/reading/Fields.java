@@ -19,17 +19,17 @@ public final class Fields {
     /**
      * Tens of millivolts under a torch; natural dyes on titania reach 0.2 to 0.55 V, and no titania and iodide cell 0.9 V. A
      * metal in iodine is a battery of up to 1.3 V for zinc (standard potentials, from memory), which a dark check should be
-     * able to record.
+     * able to record. Swapped leads are usual; the dark check tells.
      */
     public static final Field VOLTAGE =
-            Field.of("voltage", Quantity.VOLTAGE, Range.of(-3000, 3000), Range.of(-100, 900), "mV", "V", "uV");
+            Field.of("voltage", Quantity.VOLTAGE, Range.of(-3000, 3000), Range.of(-900, 900), "mV", "V", "uV");
 
     /**
      * Tens of microamperes under a torch. Absorption up to 700 nm in full sun gives at most 21 mA/cm² (ASTM G173-03,
      * integrated); a home-made cell of 4 cm² stays below 20 mA.
      */
-    public static final Field CURRENT =
-            Field.of("current", Quantity.CURRENT, Range.of(-200e3, 200e3), Range.of(-200, 20e3), "uA", "mA", "A", "nA");
+    public static final Field CURRENT = Field.of(
+            "current", Quantity.CURRENT, Range.of(-200e3, 200e3), Range.of(-20e3, 20e3), "uA", "mA", "A", "nA");
 
     /** Resistors of a load sweep, 10 Ω to 1 MΩ. */
     public static final Field LOAD =

@@ -16,12 +16,15 @@ import org.jspecify.annotations.Nullable;
 /** Judges typed numbers by the ranges of their field. */
 public final class Plausibility {
 
+    /** Just outside of the usual range lies a rare cell; a slip of a prefix lies far outside. */
+    private static final double FAR = 2;
+
     private Plausibility() {}
 
     /** The verdict on an amount, with the unit that was probably meant when it is not fine. */
     public static Judgement judge(Field field, Amount amount) {
         Verdict verdict = verdict(field, amount.valueSi());
-        return new Judgement(verdict, verdict == Verdict.FINE ? null : likelyUnit(field, amount));
+        return new Judgement(verdict, isFarOut(field, amount.valueSi()) ? likelyUnit(field, amount) : null);
     }
 
     /**
@@ -46,6 +49,11 @@ public final class Plausibility {
         }
         boolean possible = valueSi >= field.possibleLowSi() && valueSi <= field.possibleHighSi();
         return possible ? Verdict.UNUSUAL : Verdict.IMPOSSIBLE;
+    }
+
+    private static boolean isFarOut(Field field, double valueSi) {
+        double low = field.usualLowSi() > 0 ? field.usualLowSi() / FAR : field.usualLowSi() * FAR;
+        return verdict(field, valueSi) != Verdict.FINE && (valueSi <= low || valueSi >= field.usualHighSi() * FAR);
     }
 
     /** Of the units in which the digits would be usual, the one nearest to what was typed: a slip is by one prefix. */
