@@ -15,6 +15,8 @@ public enum ProblemCode {
     CHOICE_UNKNOWN("choice.unknown"),
     VALUE_MISSING("value.missing"),
     LABEL_TAKEN("label.taken"),
+    NAME_TAKEN("name.taken"),
+    TEAM_CODE_NEEDED("team.codeNeeded"),
     CELLS_FULL("cells.full"),
     STATION_MISSING("station.missing"),
     STATION_DARK("station.dark"),

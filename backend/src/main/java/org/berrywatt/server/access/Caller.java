@@ -22,6 +22,25 @@ public sealed interface Caller {
     /** A browser without a pass. */
     record Nobody() implements Caller {}
 
+    /** How entries are signed, for example {@code "team 7d4c..."}. */
+    default String signature() {
+        if (this instanceof Teacher teacher) {
+            return "teacher " + teacher.id();
+        }
+        return this instanceof TeamMember member ? "team " + member.teamId() : "nobody";
+    }
+
+    /** Lets everybody with a pass pass. */
+    default void requireSomebody() {
+        require(member -> true);
+    }
+
+    /** Whether this is a teacher or a phone of this team. */
+    default boolean speaksFor(UUID teamId) {
+        return this instanceof Teacher
+                || (this instanceof TeamMember member && member.teamId().equals(teamId));
+    }
+
     default Teacher requireTeacher() {
         if (this instanceof Teacher teacher) {
             return teacher;

@@ -1,6 +1,7 @@
 package org.berrywatt.server.platform;
 
 import java.time.Clock;
+import java.time.ZoneOffset;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -12,7 +13,7 @@ class PlatformConfiguration {
 
     @Bean
     Clock clock() {
-        return Clock.systemUTC();
+        return Clock.tickMillis(ZoneOffset.UTC);
     }
 
     @Bean

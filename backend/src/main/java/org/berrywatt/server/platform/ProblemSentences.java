@@ -19,7 +19,7 @@ class ProblemSentences {
     Problem of(Refusal refusal) {
         var code = refusal.code();
         var status = ProblemStatus.of(code);
-        var wayOut = texts.say("problem." + code.code() + ".wayOut", refusal.values());
+        var wayOut = wayOut(refusal);
         return new Problem(
                 URI.create("/api/problems/" + code.code()),
                 status.getReasonPhrase(),
@@ -31,6 +31,12 @@ class ProblemSentences {
                 refusal.text("limit"),
                 wayOut,
                 refusal.choices());
+    }
+
+    /** A likely slip is named where one is known. */
+    private String wayOut(Refusal refusal) {
+        var key = "problem." + refusal.code().code() + ".wayOut";
+        return texts.say(refusal.values().containsKey("likely") ? key + ".likely" : key, refusal.values());
     }
 
     private String sentence(ProblemCode code, Map<String, Object> values) {

@@ -27,11 +27,12 @@ final class ProblemStatus {
                     SWEEP_TOO_SHORT,
                     SWEEP_ROW_INCOMPLETE,
                     PASSWORD_WEAK -> HttpStatus.UNPROCESSABLE_CONTENT;
-            case LABEL_TAKEN, CELLS_FULL, LABDAY_CLOSED, ID_REUSED, REPLACED_ALREADY, SETUP_DONE -> HttpStatus.CONFLICT;
+            case LABEL_TAKEN, NAME_TAKEN, CELLS_FULL, LABDAY_CLOSED, ID_REUSED, REPLACED_ALREADY, SETUP_DONE ->
+                HttpStatus.CONFLICT;
             case EDITED_MEANWHILE -> HttpStatus.PRECONDITION_FAILED;
             case NOT_FOUND -> HttpStatus.NOT_FOUND;
             case SIGN_IN_NEEDED, SIGN_IN_REFUSED -> HttpStatus.UNAUTHORIZED;
-            case NOT_ALLOWED, PAGE_OUTDATED -> HttpStatus.FORBIDDEN;
+            case NOT_ALLOWED, TEAM_CODE_NEEDED, PAGE_OUTDATED -> HttpStatus.FORBIDDEN;
             case SLOW_DOWN -> HttpStatus.TOO_MANY_REQUESTS;
             case REQUEST_TOO_LARGE -> HttpStatus.CONTENT_TOO_LARGE;
             case REQUEST_UNREADABLE -> HttpStatus.BAD_REQUEST;
