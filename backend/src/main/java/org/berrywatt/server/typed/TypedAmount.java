@@ -2,6 +2,7 @@ package org.berrywatt.server.typed;
 
 import jakarta.persistence.Embeddable;
 import org.berrywatt.contract.Typed;
+import org.berrywatt.quantity.Amount;
 
 /**
  * A number as typed and as understood, the shape in which it is stored.
@@ -13,6 +14,10 @@ import org.berrywatt.contract.Typed;
  */
 @Embeddable
 public record TypedAmount(String text, String unit, double valueSi, double resolutionSi) {
+
+    public static TypedAmount of(Amount amount) {
+        return new TypedAmount(amount.text(), amount.unitKey(), amount.valueSi(), amount.resolutionSi());
+    }
 
     /** The same as it travels. */
     public Typed typed() {

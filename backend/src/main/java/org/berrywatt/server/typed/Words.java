@@ -1,0 +1,71 @@
+package org.berrywatt.server.typed;
+
+import java.text.Normalizer;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.server.platform.Refusal;
+import org.jspecify.annotations.Nullable;
+
+/** Short texts that people type and others read: names, labels, notes. */
+public final class Words {
+
+    /** Controls, invisible and direction-turning characters, unassigned ones, and letters that show nothing. */
+    private static final Pattern UNFIT = Pattern.compile(
+            "[\\p{Cc}\\p{Cf}\\p{Cs}\\p{Co}\\p{Cn}\\p{Zl}\\p{Zp}\\u115F\\u1160\\u2800\\u3164\\uFFA0]" + "|\\p{M}{4}");
+
+    private static final Pattern SPACES = Pattern.compile("\\p{Zs}+");
+    private static final int EXCERPT = 40;
+
+    private Words() {}
+
+    /**
+     * The text on one line: composed, without outer spaces, inner spaces single.
+     *
+     * @param path the field's path in the request
+     * @param most longest length in characters
+     * @throws Refusal {@code text.empty}, {@code text.unfit} with a control or invisible character, or {@code
+     *     text.tooLong}
+     */
+    public static String line(String path, @Nullable String typed, int most) {
+        var line = tidy(Given.need(path, typed));
+        if (line.isEmpty()) {
+            throw Refusal.of(ProblemCode.TEXT_EMPTY).field(path).limit("1 to " + most);
+        }
+        if (UNFIT.matcher(line).find()) {
+            throw Refusal.of(ProblemCode.TEXT_UNFIT).field(path).value(excerpt(line));
+        }
+        return within(path, line, most);
+    }
+
+    /** The key under which two lines count as the same: without differences of case and width. */
+    public static String key(String line) {
+        return Normalizer.normalize(line, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
+    }
+
+    /** What a refusal may repeat of a text: at most 40 characters, nothing invisible. */
+    public static String excerpt(String text) {
+        var shown = UNFIT.matcher(text).replaceAll("\u25A1");
+        return shown.codePointCount(0, shown.length()) <= EXCERPT
+                ? shown
+                : shown.substring(0, shown.offsetByCodePoints(0, EXCERPT)) + "\u2026";
+    }
+
+    private static String tidy(String typed) {
+        return SPACES.matcher(Normalizer.normalize(typed.strip(), Normalizer.Form.NFC))
+                .replaceAll(" ")
+                .strip();
+    }
+
+    private static String within(String path, String line, int most) {
+        var length = line.codePointCount(0, line.length());
+        if (length <= most) {
+            return line;
+        }
+        throw Refusal.of(ProblemCode.TEXT_TOO_LONG)
+                .field(path)
+                .value(excerpt(line))
+                .limit(most)
+                .with("length", length);
+    }
+}
