@@ -1,0 +1,34 @@
+package org.berrywatt.server.labday;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.UUID;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+/** Keeps what a lab day looked like after each change, and who made it. */
+@Component
+class LabDayHistory {
+
+    private static final String KEEP = """
+            insert into lab_day_edit
+                (lab_day_id, version, title, held_on, reference_irradiance_wm2, reference_area_m2, rule,
+                 cells_per_team, teams_create_themselves, entry_open, written_by, written_at)
+            select id, version, title, held_on, reference_irradiance_wm2, reference_area_m2, rule,
+                   cells_per_team, teams_create_themselves, entry_open, ?, ?
+            from lab_day where id = ?
+            """;
+
+    private final JdbcClient database;
+
+    LabDayHistory(JdbcClient database) {
+        this.database = database;
+    }
+
+    /** Copies the day as stored at this moment of the transaction. */
+    void keep(UUID labDayId, String writtenBy, Instant writtenAt) {
+        database.sql(KEEP)
+                .params(writtenBy, writtenAt.atOffset(ZoneOffset.UTC), labDayId)
+                .update();
+    }
+}
