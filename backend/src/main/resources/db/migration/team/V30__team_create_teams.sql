@@ -3,10 +3,9 @@ create table team (
     lab_day_id uuid not null references lab_day (id) on delete cascade,
     name       varchar(24) not null,
     -- the name without differences of case and width, so that two teams never look alike
-    name_key   varchar(96) not null,
+    name_key   text not null,
     mark       integer not null check (mark >= 0),
     code       varchar(6) not null unique references join_code (code),
-    claim_hash varchar(64),
     written_by varchar(60) not null,
     created_at timestamptz not null,
     unique (lab_day_id, name_key),
