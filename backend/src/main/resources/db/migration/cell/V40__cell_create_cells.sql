@@ -3,10 +3,10 @@ create table cell (
     team_id       uuid not null references team (id) on delete cascade,
     lab_day_id    uuid not null references lab_day (id) on delete cascade,
     label         varchar(12) not null,
-    label_key     varchar(48) not null,
+    label_key     text not null,
     written_by    varchar(60) not null,
     noticed_at    timestamptz not null,
-    registered_at timestamptz not null,
+    accepted_at   timestamptz not null,
     unique (lab_day_id, label_key)
 );
 create index cell_of_team on cell (team_id);

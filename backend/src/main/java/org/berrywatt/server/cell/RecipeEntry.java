@@ -1,5 +1,6 @@
 package org.berrywatt.server.cell;
 
+import jakarta.persistence.Embeddable;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param unit unit key of a number
  * @param valueSi a number in the SI unit of its quantity; null for a sort
  */
+@Embeddable
 public record RecipeEntry(
         String parameter,
         String text,

@@ -1,0 +1,51 @@
+package org.berrywatt.server.cell;
+
+import static java.util.stream.Collectors.groupingBy;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.stereotype.Component;
+
+/** Gathers what was written about cells: three queries, however many cells. */
+@Component
+class CellRecords {
+
+    private final CellRepository cells;
+    private final BuildSheetRepository sheets;
+    private final StageOutcomeRepository outcomes;
+
+    CellRecords(CellRepository cells, BuildSheetRepository sheets, StageOutcomeRepository outcomes) {
+        this.cells = cells;
+        this.sheets = sheets;
+        this.outcomes = outcomes;
+    }
+
+    /** The cell alone. */
+    Optional<CellEntity> cell(UUID id) {
+        return cells.findById(id);
+    }
+
+    /** A cell with its sheets and outcomes. */
+    Optional<CellRecord> find(UUID id) {
+        return cells.findById(id).map(List::of).map(this::gather).map(found -> found.get(0));
+    }
+
+    /** In the order registered. */
+    List<CellRecord> ofLabDay(UUID labDayId) {
+        return gather(cells.findByLabDayIdOrderByOriginAcceptedAtAscIdAsc(labDayId));
+    }
+
+    private List<CellRecord> gather(List<CellEntity> found) {
+        var ids = found.stream().map(CellEntity::id).toList();
+        var sheetsOf = sheets.findByCellIdIn(ids).stream().collect(groupingBy(BuildSheet::cellId));
+        var outcomesOf = outcomes.findByCellIdInOrderByOriginAcceptedAtAscIdAsc(ids).stream()
+                .collect(groupingBy(StageOutcomeEntity::cellId));
+        return found.stream()
+                .map(cell -> new CellRecord(
+                        cell,
+                        sheetsOf.getOrDefault(cell.id(), List.of()),
+                        outcomesOf.getOrDefault(cell.id(), List.of())))
+                .toList();
+    }
+}

@@ -1,0 +1,135 @@
+package org.berrywatt.server.cell;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.berrywatt.contract.CellAnswer;
+import org.berrywatt.contract.CellRequest;
+import org.berrywatt.contract.OutcomeAnswer;
+import org.berrywatt.contract.OutcomeRequest;
+import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.contract.SheetRequest;
+import org.berrywatt.server.access.Caller;
+import org.berrywatt.server.platform.Receipts;
+import org.berrywatt.server.platform.Refusal;
+import org.berrywatt.server.typed.Given;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Cells, what they are made of, and how each stage ended. */
+@Service
+public class Cells {
+
+    private final CellRecords records;
+    private final CellWriting writing;
+    private final Receipts receipts;
+
+    Cells(CellRecords records, CellWriting writing, Receipts receipts) {
+        this.records = records;
+        this.writing = writing;
+        this.receipts = receipts;
+    }
+
+    /**
+     * Registers a cell of the caller's own team, or of any team for a teacher. Its first build sheet has the cell's own
+     * id.
+     *
+     * @throws Refusal {@code labday.closed}, {@code cells.full}, {@code label.taken}, or when a field is refused
+     */
+    @Transactional
+    public CellAnswer put(UUID id, CellRequest request, Caller caller, Instant at) {
+        caller.requireTeam(Given.need("teamId", request.teamId()));
+        return receipts.once(
+                id, request, () -> after(() -> writing.register(id, request, caller, at), id), () -> answer(id));
+    }
+
+    /**
+     * Corrects or completes the build sheet of a cell; the earlier sheet is kept.
+     *
+     * @throws Refusal {@code labday.closed}, {@code replaced.already}, or when a field is refused
+     */
+    @Transactional
+    public CellAnswer putSheet(UUID cellId, UUID sheetId, SheetRequest request, Caller caller, Instant at) {
+        var cell = own(cellId, caller);
+        return receipts.once(
+                sheetId,
+                new SheetOfCell(cellId, request),
+                () -> after(() -> writing.correct(cell, sheetId, request, caller, at), cellId),
+                () -> answer(cellId));
+    }
+
+    /**
+     * Records how a stage ended, or corrects such a record.
+     *
+     * @throws Refusal {@code labday.closed}, {@code replaced.already}, or when a field is refused
+     */
+    @Transactional
+    public OutcomeAnswer putOutcome(UUID id, OutcomeRequest request, Caller caller, Instant at) {
+        var cell = own(Given.need("cellId", request.cellId()), caller);
+        return receipts.once(
+                id,
+                request,
+                () -> CellAnswers.outcome(after(() -> writing.record(cell, id, request, caller, at), cell.id()), id),
+                () -> CellAnswers.outcome(answer(cell.id()), id));
+    }
+
+    /** The cells of a day in the order registered: all for a teacher, its own for a team. */
+    @Transactional(readOnly = true)
+    public List<CellAnswer> list(UUID labDayId, Caller caller) {
+        caller.requireLabDay(labDayId);
+        return records.ofLabDay(labDayId).stream()
+                .filter(record -> caller.speaksFor(record.cell().teamId()))
+                .map(CellAnswers::of)
+                .toList();
+    }
+
+    /** One cell, for its team and for teachers. */
+    @Transactional(readOnly = true)
+    public CellAnswer show(UUID id, Caller caller) {
+        own(id, caller);
+        return answer(id);
+    }
+
+    /** The cell of an id, or empty. */
+    @Transactional(readOnly = true)
+    public Optional<Cell> find(UUID id) {
+        return records.find(id).map(CellRecord::view);
+    }
+
+    /** The cells of a day in the order registered. */
+    @Transactional(readOnly = true)
+    public List<Cell> ofLabDay(UUID labDayId) {
+        return records.ofLabDay(labDayId).stream().map(CellRecord::view).toList();
+    }
+
+    /**
+     * The cell, for its team and for teachers.
+     *
+     * @throws Refusal {@code access.signInNeeded}, {@code access.notAllowed} or {@code notFound}
+     */
+    @Transactional(readOnly = true)
+    public Cell requireOwn(UUID id, Caller caller) {
+        own(id, caller);
+        return records.find(id).map(CellRecord::view).orElseThrow();
+    }
+
+    private CellEntity own(UUID id, Caller caller) {
+        caller.requireSomebody();
+        var cell = records.cell(id).orElseThrow(() -> Refusal.of(ProblemCode.NOT_FOUND));
+        caller.requireTeam(cell.teamId());
+        return cell;
+    }
+
+    private CellAnswer after(Runnable written, UUID id) {
+        written.run();
+        return answer(id);
+    }
+
+    private CellAnswer answer(UUID id) {
+        return records.find(id).map(CellAnswers::of).orElseThrow();
+    }
+
+    /** A sheet's whole request: the cell stands in the address. */
+    private record SheetOfCell(UUID cellId, SheetRequest sheet) {}
+}
