@@ -2,7 +2,7 @@ create table station (
     id                    uuid primary key,
     lab_day_id            uuid not null references lab_day (id) on delete cascade,
     name                  varchar(24) not null,
-    name_key              varchar(96) not null,
+    name_key              text not null,
     lamp                  varchar(40) not null,
     instrument            varchar(40) not null,
     distance_text         varchar(60),
@@ -21,7 +21,7 @@ create table station (
 create table light_reading (
     id                   uuid primary key,
     station_id           uuid not null references station (id) on delete cascade,
-    quantity             varchar(20) not null,
+    lux                  boolean not null,
     reading_text         varchar(60) not null,
     reading_unit         varchar(20) not null,
     reading_value_si     double precision not null check (reading_value_si >= 0),

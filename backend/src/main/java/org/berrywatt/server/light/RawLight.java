@@ -1,0 +1,6 @@
+package org.berrywatt.server.light;
+
+import org.berrywatt.server.typed.TypedAmount;
+
+/** What the instrument showed, in lx or in W/m2. */
+record RawLight(boolean lux, TypedAmount reading) {}

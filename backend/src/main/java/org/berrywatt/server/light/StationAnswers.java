@@ -1,0 +1,64 @@
+package org.berrywatt.server.light;
+
+import java.util.UUID;
+import org.berrywatt.contract.Figure;
+import org.berrywatt.contract.IrradianceAnswer;
+import org.berrywatt.contract.StationAnswer;
+import org.berrywatt.light.DyeFamily;
+import org.berrywatt.light.EffectiveIrradiance;
+import org.berrywatt.uncertainty.Estimate;
+import org.berrywatt.uncertainty.Input;
+
+/** Stations as they travel. */
+final class StationAnswers {
+
+    private StationAnswers() {}
+
+    static StationAnswer of(StationRecord record) {
+        var station = record.station();
+        var setup = station.setup();
+        return new StationAnswer(
+                station.id(),
+                station.labDayId(),
+                setup.name(),
+                setup.lamp().key(),
+                setup.instrument().key(),
+                record.distanceM(),
+                record.angleDeg(),
+                record.readings().stream().map(reading -> of(record, reading)).toList());
+    }
+
+    /** One reading out of a station's answer. */
+    static IrradianceAnswer reading(StationAnswer station, UUID id) {
+        return station.readings().stream()
+                .filter(reading -> reading.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static IrradianceAnswer of(StationRecord record, LightReadingEntity reading) {
+        return new IrradianceAnswer(
+                reading.id(),
+                reading.stationId(),
+                reading.reading().typed(),
+                figure(total(record.station().setup(), reading.view())),
+                reading.view().at(),
+                record.replacementOf(reading));
+    }
+
+    /** Total irradiance does not depend on the dye. */
+    private static Estimate total(StationSetup setup, LightReading reading) {
+        var raw = new Estimate(reading.valueSi(), resolutionUncertainty(reading));
+        return EffectiveIrradiance.of(setup.lamp(), setup.instrument(), DyeFamily.OTHER, raw, reading.lux())
+                .totalWm2();
+    }
+
+    private static double resolutionUncertainty(LightReading reading) {
+        return Input.rectangular("resolution", reading.valueSi(), "", reading.resolutionSi() / 2)
+                .standardUncertainty();
+    }
+
+    private static Figure figure(Estimate estimate) {
+        return new Figure(estimate.value(), estimate.standardUncertainty(), estimate.low(), estimate.high());
+    }
+}

@@ -1,0 +1,84 @@
+package org.berrywatt.server.light;
+
+import jakarta.persistence.EntityManager;
+import java.time.Instant;
+import java.util.UUID;
+import org.berrywatt.contract.IrradianceRequest;
+import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.contract.StationRequest;
+import org.berrywatt.server.access.Caller;
+import org.berrywatt.server.labday.LabDays;
+import org.berrywatt.server.platform.Refusal;
+import org.berrywatt.server.typed.Corrections;
+import org.berrywatt.server.typed.Given;
+import org.berrywatt.server.typed.Origin;
+import org.berrywatt.server.typed.Words;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Component;
+
+/** Writes stations and readings of their light. Nothing written is ever changed. */
+@Component
+class StationWriting {
+
+    private final LabDays days;
+    private final StationRepository stations;
+    private final LightReadingRepository readings;
+    private final EntityManager store;
+    private final ApplicationEventPublisher events;
+
+    StationWriting(
+            LabDays days,
+            StationRepository stations,
+            LightReadingRepository readings,
+            EntityManager store,
+            ApplicationEventPublisher events) {
+        this.days = days;
+        this.stations = stations;
+        this.readings = readings;
+        this.store = store;
+        this.events = events;
+    }
+
+    void setUp(UUID id, StationRequest request, Caller caller, Instant at) {
+        var day = days.holdAlone(Given.need("labDayId", request.labDayId()));
+        var setup = StationConverter.setup(request);
+        if (stations.existsByLabDayIdAndNameKey(day.id(), Words.key(setup.name()))) {
+            throw Refusal.of(ProblemCode.NAME_TAKEN).field("name").value(setup.name());
+        }
+        store.persist(new StationEntity(id, day.id(), setup, caller.signature(), at));
+        events.publishEvent(new LightChanged(day.id(), id));
+    }
+
+    /** The id of the station that was read. */
+    UUID stationOf(IrradianceRequest request) {
+        return station(request.stationId()).id();
+    }
+
+    void read(UUID id, IrradianceRequest request, Caller caller, Instant at) {
+        var station = station(request.stationId());
+        days.holdOpen(station.labDayId());
+        requireStanding(station, request.replaces());
+        var origin = Origin.of(caller.signature(), request.noticedAt(), at);
+        store.persist(
+                new LightReadingEntity(id, station.id(), StationConverter.light(request), request.replaces(), origin));
+        events.publishEvent(new LightChanged(station.labDayId(), station.id()));
+    }
+
+    private StationEntity station(@Nullable UUID id) {
+        if (id == null) {
+            throw Refusal.of(ProblemCode.STATION_MISSING).field("stationId");
+        }
+        return stations.findById(id)
+                .orElseThrow(() -> Refusal.of(ProblemCode.STATION_MISSING)
+                        .field("stationId")
+                        .value(id));
+    }
+
+    private void requireStanding(StationEntity station, @Nullable UUID replaced) {
+        if (replaced != null) {
+            Corrections.requireStanding(
+                    readings.holdAlone(replaced, station.id()), () -> readings.existsByReplaces(replaced));
+        }
+    }
+}
