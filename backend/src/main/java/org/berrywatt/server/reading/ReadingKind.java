@@ -1,5 +1,8 @@
 package org.berrywatt.server.reading;
 
+import java.util.Arrays;
+import java.util.List;
+
 /** Kinds of reading. */
 public enum ReadingKind {
     /** The covered cell. */
@@ -9,10 +12,20 @@ public enum ReadingKind {
     /** Several loads under a station's light. */
     SWEEP("sweep");
 
+    static final List<String> KEYS =
+            Arrays.stream(values()).map(ReadingKind::key).toList();
+
     private final String key;
 
     ReadingKind(String key) {
         this.key = key;
+    }
+
+    static ReadingKind of(String key) {
+        return Arrays.stream(values())
+                .filter(kind -> kind.key.equals(key))
+                .findFirst()
+                .orElseThrow();
     }
 
     public String key() {

@@ -1,0 +1,51 @@
+package org.berrywatt.server.reading;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.berrywatt.contract.CurvePoint;
+import org.berrywatt.contract.ReadingAnswer;
+import org.jspecify.annotations.Nullable;
+
+/** Readings as they travel. */
+final class ReadingAnswers {
+
+    private ReadingAnswers() {}
+
+    /** Readings of one cell, corrections among them. */
+    static List<ReadingAnswer> of(List<ReadingEntity> readings) {
+        Map<UUID, UUID> replacements = new HashMap<>();
+        for (var reading : readings) {
+            var replaced = reading.replaces();
+            if (replaced != null) {
+                replacements.put(replaced, reading.id());
+            }
+        }
+        return readings.stream()
+                .map(reading -> of(reading, replacements.get(reading.id())))
+                .toList();
+    }
+
+    static ReadingAnswer of(ReadingEntity entity, @Nullable UUID replacedBy) {
+        var reading = entity.reading();
+        var voltage = reading.voltage();
+        var current = reading.current();
+        return new ReadingAnswer(
+                entity.id(),
+                entity.cellId(),
+                reading.kind().key(),
+                reading.stationId(),
+                voltage == null ? null : voltage.typed(),
+                voltage == null ? null : voltage.valueSi(),
+                current == null ? null : current.typed(),
+                current == null ? null : current.valueSi(),
+                reading.points().stream().map(ReadingAnswers::point).toList(),
+                entity.origin().acceptedAt(),
+                replacedBy);
+    }
+
+    private static CurvePoint point(SweepRow row) {
+        return new CurvePoint(row.voltage().valueSi(), row.current().valueSi());
+    }
+}

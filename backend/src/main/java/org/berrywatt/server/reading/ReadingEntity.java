@@ -1,0 +1,108 @@
+package org.berrywatt.server.reading;
+
+import jakarta.persistence.CollectionTable;
+import jakarta.persistence.Column;
+import jakarta.persistence.ElementCollection;
+import jakarta.persistence.Embedded;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.OrderColumn;
+import jakarta.persistence.Table;
+import java.util.List;
+import java.util.UUID;
+import org.berrywatt.server.typed.Origin;
+import org.berrywatt.server.typed.TypedAmount;
+import org.hibernate.annotations.BatchSize;
+import org.hibernate.annotations.EmbeddedColumnNaming;
+import org.jspecify.annotations.Nullable;
+
+/** A reading of a cell; written once. A correction is a new reading that names the one it replaces. */
+@Entity
+@Table(name = "reading")
+class ReadingEntity {
+
+    @Id
+    private UUID id;
+
+    private UUID cellId;
+
+    @Column(nullable = false)
+    private UUID labDayId;
+
+    private String kind;
+    private @Nullable UUID stationId;
+
+    @Embedded
+    @EmbeddedColumnNaming("voltage_%s")
+    private @Nullable TypedAmount voltage;
+
+    @Embedded
+    @EmbeddedColumnNaming("current_%s")
+    private @Nullable TypedAmount current;
+
+    @ElementCollection
+    @CollectionTable(name = "reading_point", joinColumns = @JoinColumn(name = "reading_id"))
+    @OrderColumn(name = "position")
+    @BatchSize(size = 200)
+    private List<SweepRow> points;
+
+    private boolean unusualConfirmed;
+    private @Nullable UUID replaces;
+
+    @Embedded
+    private Origin origin;
+
+    protected ReadingEntity() {}
+
+    ReadingEntity(UUID id, UUID cellId, UUID labDayId, MeterReading reading, @Nullable UUID replaces, Origin origin) {
+        this.id = id;
+        this.cellId = cellId;
+        this.labDayId = labDayId;
+        this.kind = reading.kind().key();
+        this.stationId = reading.stationId();
+        this.voltage = reading.voltage();
+        this.current = reading.current();
+        this.points = reading.points();
+        this.unusualConfirmed = reading.unusualConfirmed();
+        this.replaces = replaces;
+        this.origin = origin;
+    }
+
+    UUID id() {
+        return id;
+    }
+
+    UUID cellId() {
+        return cellId;
+    }
+
+    @Nullable
+    UUID replaces() {
+        return replaces;
+    }
+
+    Origin origin() {
+        return origin;
+    }
+
+    MeterReading reading() {
+        return new MeterReading(ReadingKind.of(kind), stationId, voltage, current, points, unusualConfirmed);
+    }
+
+    RecordedReading view() {
+        return new RecordedReading(
+                id,
+                cellId,
+                ReadingKind.of(kind),
+                stationId,
+                measured(voltage),
+                measured(current),
+                points.stream().map(SweepRow::view).toList(),
+                origin.acceptedAt());
+    }
+
+    private static @Nullable Measured measured(@Nullable TypedAmount amount) {
+        return amount == null ? null : new Measured(amount.valueSi(), amount.resolutionSi());
+    }
+}

@@ -1,0 +1,30 @@
+package org.berrywatt.server.reading;
+
+import jakarta.persistence.LockModeType;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.data.jpa.repository.Lock;
+import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.repository.Repository;
+
+interface ReadingRepository extends Repository<ReadingEntity, UUID> {
+
+    Optional<ReadingEntity> findById(UUID id);
+
+    @Query("select r from ReadingEntity r where r.cellId = :cellId order by r.origin.acceptedAt, r.id")
+    List<ReadingEntity> ofCell(UUID cellId);
+
+    @Query("select r from ReadingEntity r where r.labDayId = :labDayId"
+            + " and not exists (select c from ReadingEntity c where c.replaces = r.id)"
+            + " order by r.origin.acceptedAt, r.id")
+    List<ReadingEntity> validOfLabDay(UUID labDayId);
+
+    /** Keeps corrections of the same reading apart: the second waits and then sees the first. */
+    @Lock(LockModeType.PESSIMISTIC_WRITE)
+    @Query("select r from ReadingEntity r where r.id = :id and r.cellId = :cellId")
+    Optional<ReadingEntity> holdAlone(UUID id, UUID cellId);
+
+    @Query("select c.id from ReadingEntity c where c.replaces = :id")
+    Optional<UUID> replacementOf(UUID id);
+}

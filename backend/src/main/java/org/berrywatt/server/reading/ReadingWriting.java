@@ -1,0 +1,73 @@
+package org.berrywatt.server.reading;
+
+import jakarta.persistence.EntityManager;
+import java.time.Instant;
+import java.util.UUID;
+import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.contract.ReadingRequest;
+import org.berrywatt.server.access.Caller;
+import org.berrywatt.server.cell.Cell;
+import org.berrywatt.server.labday.LabDays;
+import org.berrywatt.server.light.Stations;
+import org.berrywatt.server.platform.Refusal;
+import org.berrywatt.server.typed.Corrections;
+import org.berrywatt.server.typed.Origin;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Component;
+
+/** Writes readings while the day is open. Nothing written is ever changed. */
+@Component
+class ReadingWriting {
+
+    private final LabDays days;
+    private final Stations stations;
+    private final ReadingRepository readings;
+    private final EntityManager store;
+    private final ApplicationEventPublisher events;
+
+    ReadingWriting(
+            LabDays days,
+            Stations stations,
+            ReadingRepository readings,
+            EntityManager store,
+            ApplicationEventPublisher events) {
+        this.days = days;
+        this.stations = stations;
+        this.readings = readings;
+        this.store = store;
+        this.events = events;
+    }
+
+    ReadingEntity accept(UUID id, Cell cell, ReadingRequest request, Caller caller, Instant at) {
+        days.holdOpen(cell.labDayId());
+        var reading = ReadingConverter.reading(request);
+        requireStation(cell, reading.stationId());
+        requireStanding(cell, request.replaces());
+        var origin = Origin.of(caller.signature(), request.noticedAt(), at);
+        var entity = new ReadingEntity(id, cell.id(), cell.labDayId(), reading, request.replaces(), origin);
+        store.persist(entity);
+        events.publishEvent(new ReadingAccepted(cell.labDayId(), cell.id(), id));
+        return entity;
+    }
+
+    private void requireStation(Cell cell, @Nullable UUID stationId) {
+        if (stationId != null && !isOfDay(stationId, cell.labDayId())) {
+            throw Refusal.of(ProblemCode.STATION_MISSING).field("stationId").value(stationId);
+        }
+    }
+
+    private boolean isOfDay(UUID stationId, UUID labDayId) {
+        return stations.find(stationId)
+                .filter(station -> station.labDayId().equals(labDayId))
+                .isPresent();
+    }
+
+    private void requireStanding(Cell cell, @Nullable UUID replaced) {
+        if (replaced != null) {
+            Corrections.requireStanding(
+                    readings.holdAlone(replaced, cell.id()),
+                    () -> readings.replacementOf(replaced).isPresent());
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package org.berrywatt.server.reading;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+import org.berrywatt.contract.ReadingAnswer;
+import org.berrywatt.contract.ReadingRequest;
+import org.berrywatt.server.access.Caller;
+import org.berrywatt.server.cell.Cells;
+import org.berrywatt.server.platform.Receipts;
+import org.berrywatt.server.platform.Refusal;
+import org.berrywatt.server.typed.Given;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Readings of cells, as typed on the meter. */
+@Service
+public class Readings {
+
+    private final ReadingRepository readings;
+    private final ReadingWriting writing;
+    private final Cells cells;
+    private final Receipts receipts;
+
+    Readings(ReadingRepository readings, ReadingWriting writing, Cells cells, Receipts receipts) {
+        this.readings = readings;
+        this.writing = writing;
+        this.cells = cells;
+        this.receipts = receipts;
+    }
+
+    /**
+     * Accepts a reading of a cell of the caller's own team, or of any cell for a teacher. A light reading may come before
+     * the station's light has been read; it waits for that.
+     *
+     * @throws Refusal {@code labday.closed}, {@code station.missing}, {@code replaced.already}, {@code quantity.unusual}
+     *     until confirmed, or when a field is refused
+     */
+    @Transactional
+    public ReadingAnswer put(UUID id, ReadingRequest request, Caller caller, Instant at) {
+        var cell = cells.requireOwn(Given.need("cellId", request.cellId()), caller);
+        return receipts.once(
+                id,
+                request,
+                () -> ReadingAnswers.of(writing.accept(id, cell, request, caller, at), null),
+                () -> answer(id));
+    }
+
+    /** Every reading of a cell, oldest first, replaced ones among them; for its team and for teachers. */
+    @Transactional(readOnly = true)
+    public List<ReadingAnswer> list(UUID cellId, Caller caller) {
+        cells.requireOwn(cellId, caller);
+        return ReadingAnswers.of(readings.ofCell(cellId));
+    }
+
+    /** The valid readings of a day's cells (corrections applied), oldest first. */
+    @Transactional(readOnly = true)
+    public List<RecordedReading> ofLabDay(UUID labDayId) {
+        return readings.validOfLabDay(labDayId).stream()
+                .map(ReadingEntity::view)
+                .toList();
+    }
+
+    private ReadingAnswer answer(UUID id) {
+        var reading = readings.findById(id).orElseThrow();
+        return ReadingAnswers.of(reading, readings.replacementOf(id).orElse(null));
+    }
+}

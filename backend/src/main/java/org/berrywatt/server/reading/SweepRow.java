@@ -1,0 +1,24 @@
+package org.berrywatt.server.reading;
+
+import jakarta.persistence.Embeddable;
+import jakarta.persistence.Embedded;
+import org.hibernate.annotations.EmbeddedColumnNaming;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One row of a load sweep. What was typed keeps its text; what followed from the other two has none.
+ *
+ * @param load in ohm, when it was typed
+ * @param voltage in V
+ * @param current in A, delivered current positive
+ */
+@Embeddable
+record SweepRow(
+        @Embedded @EmbeddedColumnNaming("load_%s") @Nullable RowAmount load,
+        @Embedded @EmbeddedColumnNaming("voltage_%s") RowAmount voltage,
+        @Embedded @EmbeddedColumnNaming("current_%s") RowAmount current) {
+
+    RecordedPoint view() {
+        return new RecordedPoint(voltage.measured(), current.measured());
+    }
+}
