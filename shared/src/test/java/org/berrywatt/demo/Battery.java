@@ -17,7 +17,7 @@ record Battery(double startA, double settlesMin) {
 
     static Battery of(PlannedCell cell) {
         Draws draws = cell.draws("battery");
-        double startA = draws.between(150, 220) * 1e-6;
+        double startA = draws.between(240, 340) * 1e-6;
         if (draws.happens(FOR_GOOD)) {
             return new Battery(startA, Double.POSITIVE_INFINITY);
         }

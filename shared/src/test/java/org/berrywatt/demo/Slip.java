@@ -6,8 +6,8 @@ import java.util.List;
 /** Slips that were noticed and put right: the first entry stays, the correction takes its place. */
 final class Slip {
 
-    private static final String LEADS_SWAPPED = "G1";
-    private static final String MICRO_FOR_MILLI = "S1";
+    private static final String LEADS_SWAPPED = "H1";
+    private static final String MICRO_FOR_MILLI = "S2";
 
     private Slip() {}
 
