@@ -14,7 +14,8 @@ const judged = (valueSi, unit) => {
 
 spec('takes a usual number as fine', () => same(judged(0.06, 'mV'), ['fine', null]));
 spec('takes the ends of the usual range as fine', () => same([judged(-0.3, 'V')[0], judged(0.9, 'V')[0]], ['fine', 'fine']));
-spec('asks about a possible but unusual number', () => same(judged(1.2, 'V'), ['unusual', 'mV']));
+spec('asks about a possible but unusual number', () => same(judged(1.2, 'V'), ['unusual', null]));
+spec('names the likely slip of a number far outside', () => same([judged(1.9, 'V'), judged(-0.7, 'V')], [['unusual', 'mV'], ['unusual', 'mV']]));
 spec('refuses 45 V and names the nearest likely slip', () => same(judged(45, 'V'), ['impossible', 'mV']));
 spec('names no slip when none explains the number', () => same(judged(4e9, 'V'), ['impossible', null]));
 spec('refuses what is not a number at all', () => same(judged(NaN, 'V')[0], 'impossible'));

@@ -1,5 +1,7 @@
 /** Judges an amount against a field of the catalogue; the ranges come from there and are never typed again here. */
 
+const FAR = 2;
+
 /**
  * @param field {possibleLowSi, possibleHighSi, usualLowSi, usualHighSi, units}
  * @param amount {valueSi, unit}
@@ -8,7 +10,7 @@
  */
 export function judge(field, amount, units) {
   const verdict = verdictOf(field, amount.valueSi);
-  return { verdict, likely: verdict === 'fine' ? null : likelyUnit(field, amount, units) };
+  return { verdict, likely: isFarOut(field, amount.valueSi) ? likelyUnit(field, amount, units) : null };
 }
 
 /** Drops readings of an ambiguous number that cannot be; 1,234 beside V is 1.234 V, since no cell has 1234 V. */
@@ -21,6 +23,12 @@ export function settle(field, understanding) {
 function verdictOf(field, valueSi) {
   if (field.usualLowSi <= valueSi && valueSi <= field.usualHighSi) return 'fine';
   return field.possibleLowSi <= valueSi && valueSi <= field.possibleHighSi ? 'unusual' : 'impossible';
+}
+
+/** Just outside of the usual range lies a rare cell; a slip of a prefix lies far outside. */
+function isFarOut({ usualLowSi, usualHighSi }, valueSi) {
+  const low = usualLowSi > 0 ? usualLowSi / FAR : usualLowSi * FAR;
+  return valueSi < usualLowSi && valueSi <= low || valueSi > usualHighSi && valueSi >= usualHighSi * FAR;
 }
 
 /** Of the units in which the digits would be usual, the one nearest to what was typed: a slip is by one prefix. */

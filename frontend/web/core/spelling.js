@@ -10,14 +10,13 @@ export function plainText(text) {
   return text.replace(/(\d)[\u00b2\u00b3\u00b9\u2070-\u209f]/g, '$1^')
     .replace(/[\u00ba\u02da]/g, '°')
     .replace(/[\u200b\u200e\u200f\u2060\ufeff]/g, '')
-    .replace(/[\u2010-\u2015\u2212]/g, '-')
     .replace(/[\u2018\u2019]/g, '\'')
-    .normalize('NFKC').replace(/\s+/g, ' ').trim();
+    .normalize('NFKC').replace(/[\u2010-\u2015\u2212]/g, '-').replace(/\s+/g, ' ').trim();
 }
 
-/** A unit without spaces, u for micro, in small letters but for a leading m or M: milli is not mega. */
+/** A unit without spaces and dots, u for micro, in small letters but for a leading m or M: milli is not mega. */
 export function unitSpelling(symbol) {
-  const tight = plainText(symbol).replace(/ /g, '').replace(/\u03bc/g, 'u');
+  const tight = plainText(symbol).replace(/[ \u00b7\u22c5]/g, '').replace(/\u03bc/g, 'u');
   return tight.startsWith('M') ? `M${tight.slice(1).toLowerCase()}` : tight.toLowerCase();
 }
 

@@ -27,7 +27,7 @@ final class Spelling {
         return with(SPACES, " ", with(LIKE_MINUS, "-", composed)).strip();
     }
 
-    /** A unit without spaces, with u for micro, in small letters but for a leading M: milli is not mega. */
+    /** A unit without spaces and dots, with u for micro, in small letters but for a leading M: milli is not mega. */
     static String unit(String symbol) {
         String tight = with(SPACE_OR_DOT, "", plain(symbol)).replace('\u03bc', 'u');
         return tight.startsWith("M") ? "M" + small(tight.substring(1)) : small(tight);
