@@ -18,7 +18,7 @@ function draw({ title, code, picture, address }) {
     <img src=${picture} alt=${t('page.desk.picture')}>
     <div class="words">
       <h2 id="code-title">${title}</h2>
-      <p>${t('page.desk.openAddress')}<br><strong>${address}/join.html</strong></p>
+      <p>${t('page.desk.openAddress')}<br><strong>${address}</strong></p>
       <p>${t('page.desk.typeCode')}<br><strong class="letters">${code}</strong></p>
       <form method="dialog"><button class="button quiet">${t('page.desk.done')}</button></form>
     </div>

@@ -10,6 +10,7 @@ const drawn = new WeakMap();
 /** Draws a finding's cells on the page's canvas. */
 export function drawFinding(canvas, finding, words) {
   canvas.parentElement.style.setProperty('--levels', finding.levels.length);
+  canvas.parentElement.classList.toggle('sorts', finding.kind === 'sort');
   if (!drawn.has(canvas)) drawn.set(canvas, drawLevels(canvas));
   drawn.get(canvas).show(pictureOf(finding, words));
 }

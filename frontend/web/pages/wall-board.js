@@ -28,7 +28,7 @@ export function wallBoard(state, teams, join) {
 }
 
 function row(team, longest) {
-  return html`<tr role="row" data-team=${team.teamId}>
+  return html`<tr role="row" data-team=${team.teamId} data-value=${team.powerDensityWm2?.value ?? ''}>
     <td role="cell" class="place">${placeOf(team) ?? html`<span class="none" aria-label=${t('page.wall.noPlace')}>·</span>`}</td>
     <th role="rowheader" scope="row" class="team">
       <span class="name"><bw-mark .mark=${team.mark}></bw-mark><span>${team.name}</span></span>

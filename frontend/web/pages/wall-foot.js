@@ -14,7 +14,7 @@ export function wallFoot({ hold, join, pageNumber, pageCount, pause, turn, chang
 }
 
 function joinWords({ address, code }) {
-  return html`${t('page.wall.join')} <strong>${address}</strong>${code ? html` · ${t('page.wall.code')} <strong>${code}</strong>` : nothing}`;
+  return html`${t('page.wall.join')} <strong>${address}</strong>${code ? html` ${t('page.wall.code')} <strong>${code}</strong>` : nothing}`;
 }
 
 function pauseWords({ held, waiting }) {

@@ -11,13 +11,14 @@ export function wallHead(state, link) {
   </header>`;
 }
 
-function ruleOf({ rule, referenceIrradianceWm2: irradiance }) {
-  return `${t(`page.wall.rule.${rule}`)} ${t('page.wall.reference', { irradiance: plain(irradiance) })}`;
+function ruleOf({ rule, referenceIrradianceWm2: irradiance, entryOpen }) {
+  const reference = t('page.wall.reference', { irradiance: plain(irradiance) });
+  return [t(`page.wall.rule.${rule}`), reference, ...(entryOpen ? [] : [t('page.wall.closed')])].join(' ');
 }
 
 function trouble(problem) {
   if (!problem) return html`<p class="rule">${t('page.wall.waiting')}</p>`;
-  return html`<p class="rule">${problem.detail ?? t('page.wall.noAnswer')} ${problem.wayOut ?? nothing}</p>`;
+  return html`<p class="rule">${problem.detail ?? t('page.wall.noAnswer')}</p>`;
 }
 
 function freshness({ kind, at }) {

@@ -8,7 +8,7 @@ export async function joinHint(labDayId) {
   const [addresses, day] = await Promise.all([orNull('/api/addresses'), orNull(`/api/labdays/${labDayId}`)]);
   const base = addresses?.[0] ?? location.origin;
   const code = day?.teamsCreateThemselves && day.entryOpen ? day.code : null;
-  return { address: `${base.replace(/^https?:\/\//, '')}/join.html`, code, picture: `/api/labdays/${labDayId}/link.svg` };
+  return { address: base.replace(/^https?:\/\//, ''), code, picture: `/api/labdays/${labDayId}/link.svg` };
 }
 
 async function orNull(path) {
