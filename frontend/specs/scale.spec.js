@@ -1,13 +1,13 @@
 import { isLogTick, rangeAround, rangeFromZero, rangeInDecades, roundUp } from '/charts/scale.js';
 import { close, same, spec } from './spec.js';
 
-spec('rounds up to 1, 2, 2.5 or 5 of a decade', () =>
-  [[0.11, 0.2], [2.1, 2.5], [31, 50], [50, 50], [700, 1000]].forEach(([value, round]) => close(roundUp(value), round, value)));
+spec('rounds up to a number that is easy to divide', () =>
+  [[0.11, 0.15], [2.1, 2.5], [31, 40], [50, 50], [810, 1000]].forEach(([value, round]) => close(roundUp(value), round, value)));
 
 spec('keeps its range while everything fits', () => {
   const earlier = rangeFromZero(42, null);
   same(rangeFromZero(12, earlier), { min: 0, max: 50 });
-  same(rangeFromZero(61, earlier), { min: 0, max: 100 });
+  same(rangeFromZero(61, earlier), { min: 0, max: 80 });
 });
 
 spec('has a range before anything was measured', () => same(rangeFromZero(0, null), { min: 0, max: 1 }));

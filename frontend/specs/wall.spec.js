@@ -1,5 +1,5 @@
 import { leaderNews } from '/pages/wall-announce.js';
-import { pointPadding } from '/pages/wall-digits.js';
+import { commonDecimals } from '/pages/wall-decimals.js';
 import { pagesOf } from '/pages/wall-pages.js';
 import { placeOf } from '/pages/place.js';
 import { same, spec } from './spec.js';
@@ -19,9 +19,12 @@ spec('puts all teams on one page where they fit', () => same(pagesOf([1, 2, 3], 
 
 spec('has one empty page without teams', () => same(pagesOf([], 8), [[]]));
 
-spec('pads a whole number to stand above one with a decimal', () => same(pointPadding(0, 1), '\u2008\u2007'));
+const sureTo = microwatts => ({ powerDensityWm2: { standardUncertainty: microwatts / 100 } });
 
-spec('pads nothing where no row has decimals', () => same(pointPadding(0, 0), ''));
+spec('gives the whole column the decimals of its middle team', () =>
+  same(commonDecimals([sureTo(3), sureTo(0.5), sureTo(0.4), sureTo(0.03), { powerDensityWm2: null }]), 1));
+
+spec('needs no decimals before there is a figure', () => same(commonDecimals([]), 0));
 
 spec('tells a new leader at most every half minute', () => {
   let now = 0;

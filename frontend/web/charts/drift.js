@@ -24,6 +24,9 @@ const steadily = {
 /** Light that changes less than this over the day draws as nearly level. */
 const LEAST_SHARE = 0.25;
 
+/** A held reading is drawn on for this long at most. */
+const HELD_MS = 3_600_000;
+
 /** The mark of readings: a disc; a station is no team. */
 const DISC = 0;
 
@@ -69,7 +72,7 @@ function optionsOf({ soft, line, family, size }, { readings, now, clock }) {
     elements: { point: { radius: 0 } },
     scales: {
       x: {
-        type: 'linear', min: readings[0].at, max: Math.max(now, readings.at(-1).at),
+        type: 'linear', min: readings[0].at, max: Math.max(readings.at(-1).at, Math.min(now, readings.at(-1).at + HELD_MS)),
         border: { color: line }, grid: { display: false },
         ticks: { ...ticks, maxTicksLimit: 4, callback: clock },
       },

@@ -1,8 +1,8 @@
 /** Axis ranges that a reader can do sums with, and that stay put while the dots move. */
 
-const STEPS = [1, 2, 2.5, 5, 10];
+const STEPS = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10];
 
-/** The smallest round number (1, 2, 2.5 or 5 times a power of ten) that is not below `value`, for `value` above 0. */
+/** The smallest round number that is not below `value`, for `value` above 0. */
 export function roundUp(value) {
   const decade = 10 ** Math.floor(Math.log10(value));
   const step = STEPS.find(candidate => candidate * decade >= value * (1 - 1e-9));

@@ -1,6 +1,6 @@
 /** Findings: one build parameter against the power of the class's cells, and what may be concluded from it. */
 import { get } from '../core/http.js';
-import { has, t } from '../core/texts.js';
+import { t } from '../core/texts.js';
 import { html, nothing, openPage } from '../kit/kit.js';
 import { followLeaderboard } from '../live/leaderboard.js';
 import { cellTable } from './findings-cells.js';
@@ -61,10 +61,7 @@ function show() {
 }
 
 function answer(words) {
-  const strength = `finding.strength.${finding.strength}`;
-  return html`<div class="answer ${finding.strength}" role="status">
-    ${has(strength) ? html`<p class="strength">${t(strength)}</p>` : nothing}
-    <p class="sentence">${words.sentence(finding.sentence)}</p></div>`;
+  return html`<div class="answer ${finding.strength}" role="status"><p class="sentence">${words.sentence(finding.sentence)}</p></div>`;
 }
 
 function notes(words) {

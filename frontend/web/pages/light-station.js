@@ -1,4 +1,4 @@
-import { clock, plain } from '../core/format.js';
+import { clock, day, plain } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { standing } from './light-drift.js';
@@ -6,6 +6,7 @@ import './light-reading-form.js';
 
 /** A reading older than this should be taken again: lamps warm up and clouds move. */
 const STALE_MIN = 30;
+const SAME_DAY_MIN = 12 * 60;
 const TO_PLOT = 2;
 
 /** One station: what it is, its newest light and how old that is, its drift, and a line to read it again. */
@@ -28,22 +29,33 @@ function setUpOf({ lamp, instrument, distanceM, angleDeg }) {
 }
 
 function newest({ reading, totalIrradianceWm2: irradiance, acceptedAt }, catalogue) {
-  const minutes = Math.max(0, Math.round((Date.now() - Date.parse(acceptedAt)) / 60_000));
-  const stale = minutes > STALE_MIN;
+  const { number, unit } = typedParts(reading, catalogue.units);
+  const { stale, words } = ageOf(acceptedAt, Date.now());
+  const tone = stale ? 'unusual' : 'fine';
   return html`<div class="newest">
-    <p class="figure">${reading.text} <span class="unit">${symbolOf(reading, catalogue)}</span></p>
-    <p class="soft">${t('page.light.total', { irradiance: plain(Number(irradiance.value.toPrecision(3))) })}</p>
-    <p><span class="tag ${stale ? 'unusual' : 'fine'}"><bw-icon name=${stale ? 'unusual' : 'fine'}></bw-icon>${ageOf(minutes)}</span></p>
+    <p class="figure">${number} <span class="unit">${unit}</span></p>
+    <p class="soft">${t('page.light.total', { irradiance: threeDigits(irradiance.value) })}</p>
+    <p><span class="tag ${tone}"><bw-icon name=${tone}></bw-icon>${words}</span></p>
   </div>`;
 }
 
-function ageOf(minutes) {
-  if (minutes < 1) return t('page.light.justNow');
-  const key = minutes > STALE_MIN ? 'page.light.stale' : 'page.light.age';
-  return t(key, { minutes });
+/** How old a reading is, and whether that is too old. */
+function ageOf(acceptedAt, now) {
+  const minutes = Math.max(0, Math.round((now - Date.parse(acceptedAt)) / 60_000));
+  if (minutes < 1) return { stale: false, words: t('page.light.justNow') };
+  if (minutes <= STALE_MIN) return { stale: false, words: t('page.light.age', { minutes }) };
+  if (minutes <= SAME_DAY_MIN) return { stale: true, words: t('page.light.stale', { minutes }) };
+  return { stale: true, words: t('page.light.old', { day: day(acceptedAt.slice(0, 10)) }) };
 }
 
-const symbolOf = (typed, { units }) => units.find(unit => unit.key === typed.unit)?.symbols[0] ?? '';
+/** What was typed as number and unit; a unit inside the text wins over the one chosen beside it. */
+export function typedParts({ text, unit }, units) {
+  const [, number, own] = /^([\d.,\s]*)(.*)$/.exec(text.trim());
+  const meant = units.find(each => (own === '' ? each.key === unit : each.symbols.includes(own)));
+  return { number: number.trim(), unit: meant?.symbols[0] ?? own };
+}
+
+const threeDigits = value => plain(Number(value.toPrecision(3)));
 
 function history(station, catalogue) {
   return html`<details class="fold"><summary>${t('page.light.history', { count: station.readings.length })}</summary>
@@ -51,6 +63,6 @@ function history(station, catalogue) {
       <th scope="col" class="number">${t('page.light.irradiance')}</th></tr></thead>
       <tbody>${[...station.readings].reverse().map(({ reading, totalIrradianceWm2: { value }, acceptedAt, replacedBy }) => html`
         <tr class=${replacedBy ? 'replaced' : nothing}><th scope="row">${clock(acceptedAt)}${replacedBy ? ` ${t('page.light.replaced')}` : ''}</th>
-          <td class="number">${reading.text} ${symbolOf(reading, catalogue)}</td>
-          <td class="number">${plain(Number(value.toPrecision(3)))}</td></tr>`)}</tbody></table></details>`;
+          <td class="number">${Object.values(typedParts(reading, catalogue.units)).join(' ')}</td>
+          <td class="number">${threeDigits(value)}</td></tr>`)}</tbody></table></details>`;
 }

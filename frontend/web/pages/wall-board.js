@@ -1,10 +1,10 @@
-import { decimalsFor, fixed } from '../core/format.js';
+import { fixed } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { MICROWATT_PER_CM2 } from '../core/units.js';
 import { html, nothing, repeat } from '../kit/element.js';
 import '../kit/mark.js';
 import { placeOf } from './place.js';
-import { pointPadding } from './wall-digits.js';
+import { commonDecimals } from './wall-decimals.js';
 import { legend } from './wall-legend.js';
 import { whyNot } from './wall-why.js';
 
@@ -12,7 +12,7 @@ import { whyNot } from './wall-why.js';
 export function wallBoard(state, teams, join) {
   if (!state) return html`<section class="board"></section>`;
   if (teams.length === 0) return invitation(join);
-  const longest = Math.max(0, ...teams.map(decimalsOf));
+  const decimals = commonDecimals(state.teams);
   return html`<section class="board">
     <table role="table">
       <thead role="rowgroup"><tr role="row">
@@ -21,13 +21,13 @@ export function wallBoard(state, teams, join) {
         <td role="cell">${legend()}</td>
         <th role="columnheader" scope="col" class="number">${t('page.wall.unit')}</th>
       </tr></thead>
-      <tbody role="rowgroup">${repeat(teams, team => team.teamId, team => row(team, longest))}</tbody>
+      <tbody role="rowgroup">${repeat(teams, team => team.teamId, team => row(team, decimals))}</tbody>
     </table>
     <div class="plot"><div><canvas></canvas></div></div>
   </section>`;
 }
 
-function row(team, longest) {
+function row(team, decimals) {
   return html`<tr role="row" data-team=${team.teamId} data-value=${team.powerDensityWm2?.value ?? ''}>
     <td role="cell" class="place">${placeOf(team) ?? html`<span class="none" aria-label=${t('page.wall.noPlace')}>·</span>`}</td>
     <th role="rowheader" scope="row" class="team">
@@ -35,22 +35,14 @@ function row(team, longest) {
       <span class="why">${whyNot(team)}</span>
     </th>
     <td role="cell" class="strip"></td>
-    <td role="cell" class="number">${team.powerDensityWm2 ? amount(team, longest) : html`<span class="none">${t('page.wall.noResult')}</span>`}</td>
+    <td role="cell" class="number">${team.powerDensityWm2 ? amount(team.powerDensityWm2, decimals) : html`<span class="none">${t('page.wall.noResult')}</span>`}</td>
   </tr>`;
 }
 
-/** Value and interval with the digits that the uncertainty justifies, their points under those of the other rows. */
-function amount(team, longest) {
-  const { value, low, high } = team.powerDensityWm2;
-  const decimals = decimalsOf(team);
-  const padding = pointPadding(decimals, longest);
+function amount({ value, low, high }, decimals) {
   const text = watt => fixed(watt / MICROWATT_PER_CM2, decimals);
-  return html`<span class="value">${text(value)}${padding}</span>
-    <span class="interval">${t('page.wall.interval', { low: text(low), high: text(high) })}${padding}</span>`;
-}
-
-function decimalsOf({ powerDensityWm2: figure }) {
-  return figure ? decimalsFor(figure.standardUncertainty / MICROWATT_PER_CM2) : 0;
+  return html`<span class="value">${text(value)}</span>
+    <span class="interval">${t('page.wall.interval', { low: text(low), high: text(high) })}</span>`;
 }
 
 function invitation(join) {
