@@ -23,8 +23,7 @@ public sealed interface CellEntry {
          */
         public Counts {
             if (!(powerDensityWm2.value() >= 0)) {
-                throw new IllegalArgumentException(
-                        "a power density lies in [0, infinity), not " + powerDensityWm2.value());
+                throw new IllegalArgumentException("a power density lies in [0, ∞), not " + powerDensityWm2.value());
             }
         }
     }

@@ -49,7 +49,7 @@ final class Notes {
         var dark = cell.darkCurrentA();
         return dark == null
                 ? Stream.of(new Note("note.darkNotRead", Map.of()))
-                : when(dark.value() != 0, new Note("note.darkSubtracted", Map.of("currentA", dark.value())));
+                : when(dark.value() != 0, new Note("note.darkSubtracted", Map.of("currentMicroA", dark.value() * 1e6)));
     }
 
     private static Stream<Note> when(boolean applies, Note note) {

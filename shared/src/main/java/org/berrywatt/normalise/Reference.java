@@ -17,7 +17,7 @@ public record Reference(double irradianceWm2, double areaM2) {
                 irradianceWm2 > 0 && irradianceWm2 < Double.POSITIVE_INFINITY,
                 "referenceIrradiance",
                 irradianceWm2,
-                "(0, infinity)");
-        Limits.require(areaM2 > 0 && areaM2 < Double.POSITIVE_INFINITY, "referenceArea", areaM2, "(0, infinity)");
+                "(0, ∞)");
+        Limits.require(areaM2 > 0 && areaM2 < Double.POSITIVE_INFINITY, "referenceArea", areaM2, "(0, ∞)");
     }
 }

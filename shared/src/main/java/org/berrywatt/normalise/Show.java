@@ -2,6 +2,7 @@ package org.berrywatt.normalise;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 
 /** Numbers with units for the worked calculation: four significant digits and the prefix that suits. */
 final class Show {
@@ -45,7 +46,12 @@ final class Show {
     }
 
     static String number(double value) {
-        return new BigDecimal(value).round(DIGITS).toPlainString();
+        var rounded = new BigDecimal(value).round(DIGITS);
+        var decimals = DIGITS.getPrecision() - (rounded.precision() - rounded.scale());
+        return rounded.signum() == 0
+                ? "0"
+                : rounded.setScale(Math.max(0, decimals), RoundingMode.UNNECESSARY)
+                        .toPlainString();
     }
 
     private static String withPrefix(double value, String unit) {

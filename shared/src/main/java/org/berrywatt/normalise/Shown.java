@@ -23,13 +23,12 @@ public record Shown(double value, double accuracyHalfWidth, double resolution) {
      * @throws NormalisationRefused when the value is not finite or a width is not in [0, ∞)
      */
     public Shown {
-        Limits.require(Double.isFinite(value), "reading", value, "(-infinity, infinity)");
+        Limits.require(Double.isFinite(value), "reading", value, "(-∞, ∞)");
         Limits.require(
                 accuracyHalfWidth >= 0 && accuracyHalfWidth < Double.POSITIVE_INFINITY,
                 "accuracy",
                 accuracyHalfWidth,
-                "[0, infinity)");
-        Limits.require(
-                resolution >= 0 && resolution < Double.POSITIVE_INFINITY, "resolution", resolution, "[0, infinity)");
+                "[0, ∞)");
+        Limits.require(resolution >= 0 && resolution < Double.POSITIVE_INFINITY, "resolution", resolution, "[0, ∞)");
     }
 }

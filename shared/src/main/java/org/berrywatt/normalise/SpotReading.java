@@ -25,6 +25,6 @@ public record SpotReading(Shown currentA, Shown voltageV, double burdenOhm) impl
      * @throws NormalisationRefused when it is not in [0, ∞)
      */
     public SpotReading {
-        Limits.require(burdenOhm >= 0 && burdenOhm < Double.POSITIVE_INFINITY, "burden", burdenOhm, "[0, infinity)");
+        Limits.require(burdenOhm >= 0 && burdenOhm < Double.POSITIVE_INFINITY, "burden", burdenOhm, "[0, ∞)");
     }
 }
