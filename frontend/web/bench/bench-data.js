@@ -4,22 +4,25 @@ import { get } from '../core/http.js';
 /** Fires `changed` whenever something to draw is new. */
 export class BenchData extends EventTarget {
   #outbox;
-  #live;
+  #live = null;
   #drawn = null;
   #readings = new Map();
   #results = new Map();
 
-  /** @param parts {who, outbox, leaderboard: the live link} */
-  constructor({ who, outbox, leaderboard }) {
+  constructor(who, outbox) {
     super();
     this.teamId = who.teamId;
     this.labDayId = who.labDayId;
     this.fresh = false;
     this.#outbox = outbox;
-    this.#live = leaderboard;
     Object.assign(this, { catalogue: null, labDay: null, teams: [], stations: [], serverCells: [] });
     outbox.addEventListener('changed', () => this.#tell());
     outbox.addEventListener('sent', () => this.refresh());
+  }
+
+  /** Follows the leaderboard: a new one may mean a new result, a new light reading or a closed day. */
+  follow(leaderboard) {
+    this.#live = leaderboard;
     leaderboard.addEventListener('change', () => this.#followLive());
   }
 
@@ -30,7 +33,7 @@ export class BenchData extends EventTarget {
   }
 
   get leaderboard() {
-    return this.#live.body;
+    return this.#live?.body ?? null;
   }
 
   /** Fetches what may have changed. What cannot be fetched stays as it was. */
@@ -83,7 +86,6 @@ export class BenchData extends EventTarget {
     return this.catalogue.fields.find(field => field.key === key);
   }
 
-  /** A new leaderboard may mean a new result, a new light reading or a closed day. */
   #followLive() {
     if (this.#live.body === this.#drawn) return;
     this.#drawn = this.#live.body;

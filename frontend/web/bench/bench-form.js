@@ -17,7 +17,7 @@ export class BenchForm extends PageElement {
   };
 
   willUpdate() {
-    this.draft ??= draftOf(this.keptUnder, this.entry?.about.draft ?? this.start());
+    this.draft ??= draftOf(this.keptUnder, this.entry?.about.draft ?? { id: newId(), ...this.start() });
   }
 
   firstUpdated() {
@@ -38,8 +38,9 @@ export class BenchForm extends PageElement {
     return this.entry ? `again.${this.entry.id}` : this.draftKey;
   }
 
+  /** Made with the draft, so that a button pressed twice makes one entry. */
   get entryId() {
-    return this.entry?.id ?? newId();
+    return this.entry?.id ?? this.draft.id;
   }
 
   get cell() {

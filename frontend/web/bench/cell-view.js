@@ -4,7 +4,7 @@ import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { caution } from './caution.js';
 import { nextStep, stagesOf, statesByStage } from './progress.js';
-import { recipeList } from './recipe.js';
+import { recipeList } from './recipe-list.js';
 import { result } from './result.js';
 import { to } from './routes.js';
 import { readingWords } from './words.js';

@@ -2,7 +2,7 @@
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { BenchForm } from './bench-form.js';
-import { buildValues, recipeFields } from './recipe.js';
+import { buildValues, recipeFields } from './recipe-fields.js';
 import { back } from './cell-view.js';
 
 /** With a `cellId` it edits that cell's sheet, else it registers a new cell. */

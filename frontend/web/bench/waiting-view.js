@@ -22,15 +22,12 @@ function row(entry, outbox) {
         ${t(refused ? 'page.bench.refused' : 'page.bench.onThisPhone')}</span></div>
     <p class="soft small">${t('page.bench.madeAt', { time: clock(entry.madeAt) })}</p>
     ${refused ? html`<p>${entry.problem.detail}</p>
-      <div class="beside"><a class="button" href=${to('again', entry.id)}>${t('page.bench.correctIt')}</a>
-        <button class="button plain" @click=${() => discard(entry, outbox)}>${t('page.bench.discard')}</button></div>` : nothing}`;
+      <p><a class="button" href=${to('again', entry.id)}>${t('page.bench.correctIt')}</a></p>
+      <details class="fold"><summary>${t('page.bench.discard')}</summary><div class="flow"><p>${t('page.bench.discardSure')}</p>
+        <button class="button quiet" @click=${() => outbox.discard(entry.id)}>${t('page.bench.discardYes')}</button></div></details>` : nothing}`;
 }
 
 export function aboutWords({ kind, stage, reading }) {
   if (kind === 'outcome') return t(`catalogue.stage.${stage}`);
   return kind === 'reading' ? t(`page.bench.reading.${reading}`) : t(`page.bench.about.${kind}`);
-}
-
-function discard(entry, outbox) {
-  if (confirm(t('page.bench.discardSure'))) outbox.discard(entry.id);
 }

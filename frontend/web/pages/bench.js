@@ -9,12 +9,7 @@ import { cellView } from '../bench/cell-view.js';
 import { overview } from '../bench/overview.js';
 import { onRoute, route } from '../bench/routes.js';
 import { waitingView } from '../bench/waiting-view.js';
-import { followLeaderboard } from '../live/leaderboard.js';
 import '../bench/outbox-strip.js';
-import '../bench/outcome-form.js';
-import '../bench/reading-form.js';
-import '../bench/register-form.js';
-import '../bench/sweep-form.js';
 
 const AGAIN_MS = 3_000;
 
@@ -25,12 +20,15 @@ else draw(html`<div class="flow"><h1>${t('page.bench.title')}</h1><p>${t('page.b
 
 async function openBench() {
   const outbox = await openOutbox();
-  const data = new BenchData({ who, outbox, leaderboard: followLeaderboard(who.labDayId) });
+  const data = new BenchData(who, outbox);
   const show = () => showView(data, outbox);
   data.addEventListener('changed', show);
   onRoute(show);
   document.addEventListener('visibilitychange', () => document.hidden || data.refresh());
   await openPatiently(data);
+  await import('../bench/forms.js');
+  const { followLeaderboard } = await import('../live/leaderboard.js');
+  data.follow(followLeaderboard(who.labDayId));
 }
 
 /** A phone that comes in on bad Wi-Fi keeps asking; what the server refuses is shown. */
@@ -39,7 +37,9 @@ async function openPatiently(data) {
     await data.open();
   } catch (error) {
     draw(refusal(error));
-    if (!(error instanceof Refused)) setTimeout(() => openPatiently(data), AGAIN_MS);
+    if (error instanceof Refused) throw error;
+    await new Promise(resolve => setTimeout(resolve, AGAIN_MS));
+    await openPatiently(data);
   }
 }
 

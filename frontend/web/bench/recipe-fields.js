@@ -1,30 +1,12 @@
-/** A cell's recipe: the list of what was entered, and the fields to enter it, straight from the catalogue. */
+/** The fields of a recipe, straight from the catalogue. */
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
-import { symbolOf, unitOf } from '../entry/wording.js';
+import { levelName, parameterName } from './recipe-list.js';
 import '../entry/area.js';
 import '../entry/entry.js';
 
 /** What the class compares first; everything else is folded away until somebody wants it. */
 const MAIN = ['oxideSource', 'dyeSource', 'bakeTemperature', 'bakeTime'];
-
-export const parameterName = key => t(`catalogue.parameter.${key}`);
-export const levelName = (parameter, key) => t(`catalogue.level.${parameter}.${key}`);
-
-/** What was entered, as term and value. */
-export function recipeList(cell, catalogue) {
-  const rows = cell.recipe.map(value => [parameterName(value.parameter), valueWords(value, catalogue)]);
-  if (cell.area) rows.push([t('page.entry.area'), `${cell.area.text} ${symbolOf(unitOf(cell.area.unit, catalogue.units))}`]);
-  return rows.length ? html`<dl class="recipe">${rows.map(([name, value]) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`)}</dl>`
-    : html`<p class="soft">${t('page.bench.emptyRecipe')}</p>`;
-}
-
-function valueWords({ parameter, text, unit }, { parameters, units }) {
-  const known = parameters.find(each => each.key === parameter);
-  if (known?.kind === 'sort') return levelName(parameter, text);
-  const symbol = unitOf(unit, units)?.symbols[0] ?? '';
-  return `${text} ${symbol}`;
-}
 
 /** The fields, main four first, the rest folded by stage. `draft` is {parameterKey: value}; `change(key, value)`. */
 export function recipeFields(catalogue, draft, change) {
