@@ -5,6 +5,8 @@ import { levelName, parameterName } from './recipe-list.js';
 import '../entry/area.js';
 import '../entry/entry.js';
 
+const FEW = 5;
+
 /** What the class compares first; everything else is folded away until somebody wants it. */
 const MAIN = ['oxideSource', 'dyeSource', 'bakeTemperature', 'bakeTime'];
 
@@ -25,11 +27,19 @@ function folded(stage, parameters, catalogue, draft, change) {
 function recipeField(parameter, catalogue, draft, change) {
   const { key } = parameter;
   return parameter.kind === 'sort'
-    ? html`<bw-choices .legend=${parameterName(key)} .value=${draft[key]?.text ?? ''} .options=${levels(parameter)}
-        @chosen=${event => change(key, { text: event.detail, unit: null })}></bw-choices>`
+    ? sortField(parameter, draft[key]?.text ?? '', level => change(key, { text: level, unit: null }))
     : html`<bw-entry optional .name=${key} .label=${parameterName(key)} .units=${catalogue.units}
         .field=${catalogue.fields.find(field => field.key === parameter.field)} .value=${draft[key] ?? {}}
         @entered=${event => change(key, event.detail)}></bw-entry>`;
+}
+
+/** A few levels stand in a row for a thumb; more of them go into a list. */
+function sortField(parameter, value, choose) {
+  const [name, options] = [parameterName(parameter.key), levels(parameter)];
+  return options.length <= FEW
+    ? html`<bw-choices .name=${parameter.key} .legend=${name} .value=${value} .options=${options} @chosen=${event => choose(event.detail)}></bw-choices>`
+    : html`<bw-picker .name=${parameter.key} .label=${name} .value=${value} .options=${options} .none=${t('page.bench.notChosen')}
+        @chosen=${event => choose(event.detail)}></bw-picker>`;
 }
 
 const levels = ({ key, levels: keys }) => keys.map(level => ({ key: level, label: levelName(key, level) }));

@@ -14,7 +14,7 @@ export async function checkEntries(form) {
 
 /** Shows the server's refusal at the field it names; false when no field here has that name. */
 export function complainAt(form, field, sentence) {
-  const entry = [...form.querySelectorAll(`${ENTRIES}, bw-field, bw-choices`)].find(each => each.name === field);
+  const entry = [...form.querySelectorAll(`${ENTRIES}, bw-field, bw-choices, bw-picker`)].find(each => each.name === field);
   if (!entry) return false;
   entry.complaint = sentence;
   reveal(entry);

@@ -27,6 +27,11 @@ class Entry extends PageElement {
       ?? unitOf(remembered(this.field.key, ''), this.units) ?? unitOf(this.field.units[0], this.units);
   }
 
+  /** The unit that counts: one inside the text wins over the row. */
+  get meantUnit() {
+    return unitOf(this.verdict.amount?.unit, this.units) ?? this.unit;
+  }
+
   /** What travels: the text untouched and the unit's key. Null when nothing was typed. */
   get typed() {
     return this.text.trim() === '' ? null : { text: this.text, unit: this.unit.key };
@@ -87,7 +92,7 @@ class Entry extends PageElement {
   #unitRow() {
     const units = this.field.units.map(key => unitOf(key, this.units)).filter(unit => unit?.quantity === this.field.quantity);
     if (units.length < 2) return html`<span class="only-unit">${symbolOf(this.unit)}</span>`;
-    return html`<bw-choices quiet .legend=${t('page.entry.unitOf', { label: this.label })} .value=${this.unit.key}
+    return html`<bw-choices quiet .legend=${t('page.entry.unitOf', { label: this.label })} .value=${this.meantUnit.key}
       .options=${units.map(unit => ({ key: unit.key, label: symbolOf(unit) }))}
       @chosen=${event => this.#changeUnit(event.detail)}></bw-choices>`;
   }

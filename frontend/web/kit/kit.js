@@ -9,3 +9,4 @@ import './form.js';
 import './header.js';
 import './icon.js';
 import './notice.js';
+import './picker.js';
