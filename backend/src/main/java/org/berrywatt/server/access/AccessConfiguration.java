@@ -1,20 +1,29 @@
 package org.berrywatt.server.access;
 
+import java.io.IOException;
 import java.util.List;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
+import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
+import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.web.method.support.HandlerMethodArgumentResolver;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 
-/** Two chains: what is asked for by a program of ours carries a pass and a CSRF token, pages and pictures neither. */
+/** Two chains: what a program of ours asks for carries a pass and a CSRF token, pages and pictures neither. */
 @Configuration(proxyBeanMethods = false)
 class AccessConfiguration implements WebMvcConfigurer {
+
+    private final String contentPolicy;
+
+    AccessConfiguration() throws IOException {
+        contentPolicy = ContentPolicy.ofAllPages();
+    }
 
     @Override
     public void addArgumentResolvers(List<HandlerMethodArgumentResolver> resolvers) {
@@ -24,7 +33,8 @@ class AccessConfiguration implements WebMvcConfigurer {
     @Bean
     @Order(1)
     SecurityFilterChain requests(HttpSecurity http, Passes passes, AccessProblems problems) {
-        return http.securityMatcher("/api/**", "/live/**", "/actuator/**", "/v3/**")
+        return plain(http)
+                .securityMatcher("/api/**", "/live/**", "/actuator/**", "/v3/**")
                 .csrf(csrf -> csrf.spa())
                 .addFilterBefore(new PassFilter(passes), AuthorizationFilter.class)
                 .authorizeHttpRequests(rules -> rules.requestMatchers("/actuator/health/**")
@@ -35,21 +45,25 @@ class AccessConfiguration implements WebMvcConfigurer {
                         .permitAll())
                 .exceptionHandling(
                         failed -> failed.accessDeniedHandler(problems).authenticationEntryPoint(problems))
-                .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
-                .logout(AbstractHttpConfigurer::disable)
-                .requestCache(AbstractHttpConfigurer::disable)
                 .build();
     }
 
     @Bean
     @Order(2)
     SecurityFilterChain pages(HttpSecurity http) {
-        return http.csrf(AbstractHttpConfigurer::disable)
-                .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+        return plain(http)
+                .csrf(AbstractHttpConfigurer::disable)
                 .authorizeHttpRequests(rules -> rules.anyRequest().permitAll())
+                .headers(headers -> headers.cacheControl(HeadersConfigurer.CacheControlConfig::disable))
+                .build();
+    }
+
+    /** No sessions, no log-out page, nothing to return to; the same headers for everything. */
+    private HttpSecurity plain(HttpSecurity http) {
+        return http.sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
                 .logout(AbstractHttpConfigurer::disable)
                 .requestCache(AbstractHttpConfigurer::disable)
-                .headers(headers -> headers.cacheControl(cache -> cache.disable()))
-                .build();
+                .headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(contentPolicy))
+                        .referrerPolicy(policy -> policy.policy(ReferrerPolicy.NO_REFERRER)));
     }
 }

@@ -27,6 +27,7 @@ class BodyLimit extends OncePerRequestFilter {
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
         if (request.getContentLengthLong() > Oversize.LIMIT_BYTES) {
+            Oversize.takeRest(request.getInputStream());
             problems.resolveException(request, response, null, Oversize.refusal());
         } else {
             chain.doFilter(new LimitedRequest(request), response);

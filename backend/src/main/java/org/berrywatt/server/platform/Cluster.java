@@ -2,11 +2,11 @@ package org.berrywatt.server.platform;
 
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
+import java.lang.ProcessBuilder.Redirect;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Duration;
-import org.jspecify.annotations.Nullable;
 
 /** The PostgreSQL that the server brings along: its data stay in the home folder, and every commit reaches the disk. */
 final class Cluster implements AutoCloseable {
@@ -14,32 +14,39 @@ final class Cluster implements AutoCloseable {
     /** The major version of the programs in the library; data of another one cannot be opened. */
     static final String MAJOR = "18";
 
+    /** Any port that is free. */
+    static final int ANY_PORT = 0;
+
     private static final Duration PATIENCE = Duration.ofSeconds(60);
+    private final Home home;
     private final EmbeddedPostgres postgres;
     private final ClusterPassword password;
 
-    private Cluster(EmbeddedPostgres postgres, ClusterPassword password) {
+    private Cluster(Home home, EmbeddedPostgres postgres, ClusterPassword password) {
+        this.home = home;
         this.postgres = postgres;
         this.password = password;
     }
 
     /** Starts the database of a home, creating it the first time. */
-    static Cluster start(Home home, @Nullable Path programs) throws IOException, SQLException {
+    static Cluster start(Home home, int port) throws IOException, SQLException {
         var password = ClusterPassword.in(home.password());
         setAsideUnfinished(home.database());
-        var postgres = builder(home, programs == null ? home.programs() : programs, password)
-                .start();
+        var builder = builder(home, password);
+        var postgres = (port == ANY_PORT ? builder : builder.setPort(port)).start();
         password.secure(postgres.getPostgresDatabase(), home.database());
-        return new Cluster(postgres, password);
+        return new Cluster(home, postgres, password);
     }
 
-    private static EmbeddedPostgres.Builder builder(Home home, Path programs, ClusterPassword password)
-            throws IOException {
+    private static EmbeddedPostgres.Builder builder(Home home, ClusterPassword password) throws IOException {
+        var log = Redirect.appendTo(home.databaseLog().toFile());
         return EmbeddedPostgres.builder()
                 .setDataDirectory(home.database())
                 .setCleanDataDirectory(false)
                 .setOverrideWorkingDirectory(
-                        Files.createDirectories(programs).toAbsolutePath().toFile())
+                        Files.createDirectories(home.programs()).toFile())
+                .setOutputRedirector(log)
+                .setErrorRedirector(log)
                 .setRegisterShutdownHook(false)
                 .setPGStartupWait(PATIENCE)
                 .setLocaleConfig("locale", "C.UTF-8")
@@ -50,19 +57,29 @@ final class Cluster implements AutoCloseable {
                 .setServerConfig("timezone", "UTC")
                 .setServerConfig("password_encryption", "scram-sha-256")
                 .setServerConfig("listen_addresses", "127.0.0.1")
-                .setDataDirectoryCustomizer(folder -> LeftoverPostmaster.end(folder.toPath()));
+                .setDataDirectoryCustomizer(
+                        folder -> Postmaster.of(folder.toPath()).ifPresent(Postmaster::end));
     }
 
     /** A start that was killed before the password was set never held data; its remains would not start again. */
     private static void setAsideUnfinished(Path data) throws IOException {
         if (Files.exists(data.resolve("PG_VERSION")) && !ClusterPassword.isSecured(data)) {
-            LeftoverPostmaster.end(data);
+            Postmaster.of(data).ifPresent(Postmaster::end);
             Files.move(data, data.resolveSibling("database.unfinished-" + System.nanoTime()));
         }
     }
 
+    /** Runs once when the database's process has ended, whoever ended it. */
+    void whenEnded(Runnable then) {
+        Postmaster.of(home.database()).ifPresent(postmaster -> postmaster.whenEnded(then));
+    }
+
+    int port() {
+        return postgres.getPort();
+    }
+
     String jdbcUrl() {
-        return "jdbc:postgresql://127.0.0.1:" + postgres.getPort() + "/postgres";
+        return "jdbc:postgresql://127.0.0.1:" + port() + "/postgres";
     }
 
     String password() {

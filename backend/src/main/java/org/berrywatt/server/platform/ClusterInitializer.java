@@ -3,7 +3,6 @@ package org.berrywatt.server.platform;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import org.jspecify.annotations.Nullable;
 import org.springframework.boot.context.event.ApplicationFailedEvent;
 import org.springframework.boot.jdbc.autoconfigure.JdbcConnectionDetails;
 import org.springframework.context.ApplicationContextInitializer;
@@ -23,15 +22,17 @@ class ClusterInitializer implements ApplicationContextInitializer<GenericApplica
         if (settings.getProperty("spring.datasource.url") != null) {
             return;
         }
-        var start = ClusterStart.in(Path.of(settings.getRequiredProperty("berrywatt.home")), programs(settings));
-        context.registerBean(ClusterStart.class, () -> start, bean -> bean.setDestroyMethodName("close"));
-        context.registerBean(JdbcConnectionDetails.class, () -> new ClusterConnection(start));
+        var start = ClusterStart.in(home(settings));
+        context.registerBean("cluster", ClusterStart.class, () -> start, bean -> bean.setDestroyMethodName("close"));
+        context.registerBean(
+                JdbcConnectionDetails.class, () -> new ClusterConnection(start), bean -> bean.setDependsOn("cluster"));
         context.addApplicationListener((ApplicationListener<ApplicationFailedEvent>) failed -> close(start));
     }
 
-    private static @Nullable Path programs(Environment settings) {
-        var place = settings.getProperty("berrywatt.programs");
-        return place == null ? null : Path.of(place);
+    private static Home home(Environment settings) {
+        var programs = settings.getProperty("berrywatt.programs");
+        var place = Path.of(settings.getRequiredProperty("berrywatt.home"));
+        return Home.open(place, programs == null ? null : Path.of(programs));
     }
 
     private static void close(ClusterStart start) {

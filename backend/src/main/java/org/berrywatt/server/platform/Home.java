@@ -14,19 +14,22 @@ import org.jspecify.annotations.Nullable;
 final class Home implements AutoCloseable {
 
     private final Path folder;
+    private final Path programs;
     private final FileChannel lock;
 
-    private Home(Path folder, FileChannel lock) {
+    private Home(Path folder, Path programs, FileChannel lock) {
         this.folder = folder;
+        this.programs = programs;
         this.lock = lock;
     }
 
     /**
      * Makes the folder where it is missing and takes its lock.
      *
+     * @param programs where the database's programs are unpacked, when not in this folder
      * @throws StartProblem when the folder cannot be written or belongs to a running server
      */
-    static Home open(Path place) {
+    static Home open(Path place, @Nullable Path programs) {
         var folder = place.toAbsolutePath().normalize();
         try {
             var lock = FileChannel.open(
@@ -35,7 +38,8 @@ final class Home implements AutoCloseable {
                 lock.close();
                 throw new StartProblem("homeLocked", Map.of("home", folder));
             }
-            return new Home(folder, lock);
+            var unpacked = programs == null ? folder.resolve("programs") : programs.toAbsolutePath();
+            return new Home(folder, unpacked, lock);
         } catch (IOException cause) {
             throw new StartProblem("homeUnwritable", Map.of("home", folder), cause);
         }
@@ -54,7 +58,12 @@ final class Home implements AutoCloseable {
     }
 
     Path programs() {
-        return folder.resolve("programs");
+        return programs;
+    }
+
+    /** What the database's programs say of themselves. */
+    Path databaseLog() {
+        return folder.resolve("database.log");
     }
 
     Path password() {
@@ -75,6 +84,11 @@ final class Home implements AutoCloseable {
         if (!found.equals(major)) {
             throw new StartProblem("databaseVersion", Map.of("home", folder, "found", found, "needed", major));
         }
+    }
+
+    @Override
+    public String toString() {
+        return folder.toString();
     }
 
     @Override

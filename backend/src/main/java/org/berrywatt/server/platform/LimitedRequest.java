@@ -49,9 +49,10 @@ final class LimitedRequest extends HttpServletRequestWrapper {
             return read;
         }
 
-        private void count(int read) throws Oversize {
+        private void count(int read) throws IOException {
             taken += Math.max(0, read);
             if (taken > Oversize.LIMIT_BYTES) {
+                Oversize.takeRest(body);
                 throw new Oversize();
             }
         }

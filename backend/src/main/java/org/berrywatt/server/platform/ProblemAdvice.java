@@ -58,12 +58,10 @@ class ProblemAdvice {
     }
 
     @ExceptionHandler
-    ResponseEntity<Problem> failed(Exception cause) throws Exception {
-        if (cause instanceof org.springframework.security.access.AccessDeniedException) {
-            throw cause;
-        }
+    ResponseEntity<Problem> failed(Exception cause) {
         if (cause instanceof ErrorResponse known && known.getStatusCode().is4xxClientError()) {
-            return withHeadersOf(known, refused(Unreadable.refusal(known)));
+            return withHeadersOf(
+                    known, refused(Unreadable.refusal(known.getStatusCode().value())));
         }
         LOG.error("A request failed in a way nobody foresaw", cause);
         return refused(Refusal.of(ProblemCode.INTERNAL));

@@ -4,7 +4,6 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import org.berrywatt.contract.ProblemCode;
 import org.springframework.http.converter.HttpMessageNotReadableException;
-import org.springframework.web.ErrorResponse;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DatabindException;
 
@@ -24,13 +23,17 @@ final class Unreadable {
                 : Refusal.of(ProblemCode.REQUEST_UNREADABLE).field("-");
     }
 
-    static Refusal refusal(ErrorResponse known) {
-        return switch (known.getStatusCode().value()) {
+    /** Speaks of an HTTP status that somebody else chose, in {@code [400, 599]}. */
+    static Refusal refusal(int status) {
+        return switch (status) {
+            case 401 -> Refusal.of(ProblemCode.SIGN_IN_NEEDED);
+            case 403 -> Refusal.of(ProblemCode.NOT_ALLOWED);
             case 404 -> Refusal.of(ProblemCode.NOT_FOUND);
             case 405 -> Refusal.of(ProblemCode.REQUEST_METHOD);
             case 406, 415 -> Refusal.of(ProblemCode.REQUEST_MEDIA_TYPE);
             case 413 -> Oversize.refusal();
-            default -> Refusal.of(ProblemCode.REQUEST_UNREADABLE).field("-");
+            default ->
+                status < 500 ? Refusal.of(ProblemCode.REQUEST_UNREADABLE).field("-") : Refusal.of(ProblemCode.INTERNAL);
         };
     }
 

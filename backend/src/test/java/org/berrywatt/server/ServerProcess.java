@@ -1,0 +1,133 @@
+package org.berrywatt.server;
+
+import java.io.IOException;
+import java.net.ServerSocket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.awaitility.Awaitility;
+
+/** The jar as a person starts it: {@code java -jar berrywatt.jar}, with a port and a home of its own. */
+public final class ServerProcess implements AutoCloseable {
+
+    private static final Duration PATIENCE = Duration.ofMinutes(3);
+    private static final Path TARGET = Path.of("target").toAbsolutePath();
+
+    private final Process process;
+    private final int port;
+    private final Path output;
+    private final Path errors;
+
+    private ServerProcess(Process process, int port, Path output, Path errors) {
+        this.process = process;
+        this.port = port;
+        this.output = output;
+        this.errors = errors;
+    }
+
+    /** Starts without waiting. */
+    public static ServerProcess start(Path home, String... arguments) throws IOException {
+        return start(List.of(), freePort(), home, arguments);
+    }
+
+    static ServerProcess start(List<String> before, int port, Path home, String... arguments) throws IOException {
+        var logs = Files.createDirectories(TARGET.resolve("processes"));
+        var output = Files.createTempFile(logs, "server", ".out");
+        var errors = Files.createTempFile(logs, "server", ".err");
+        var command = new ArrayList<>(before);
+        command.addAll(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-jar",
+                TARGET.resolve("berrywatt.jar").toString(),
+                "--berrywatt.home=" + home,
+                "--server.port=" + port));
+        command.addAll(List.of(arguments));
+        var process = new ProcessBuilder(command)
+                .redirectOutput(output.toFile())
+                .redirectError(errors.toFile())
+                .start();
+        return new ServerProcess(process, port, output, errors);
+    }
+
+    /** A home under the build's folder that nothing else uses. */
+    public static Path newHome() throws IOException {
+        return Files.createTempDirectory(Files.createDirectories(TARGET.resolve("homes")), "process")
+                .resolve("home");
+    }
+
+    static int freePort() throws IOException {
+        try (var socket = new ServerSocket(0)) {
+            return socket.getLocalPort();
+        }
+    }
+
+    /** Waits until the server answers that it is healthy. */
+    public ServerProcess ready() {
+        Awaitility.await("ready, or the reason why not: " + errors)
+                .atMost(PATIENCE)
+                .pollInterval(Duration.ofMillis(200))
+                .failFast("the server ended: " + errors, () -> !process.isAlive())
+                .ignoreExceptions()
+                .until(() -> get("/actuator/health").statusCode() == 200);
+        return this;
+    }
+
+    public HttpResponse<String> get(String address) throws IOException, InterruptedException {
+        return HttpClient.newHttpClient()
+                .send(
+                        HttpRequest.newBuilder(URI.create(baseUrl() + address)).build(),
+                        HttpResponse.BodyHandlers.ofString());
+    }
+
+    public String baseUrl() {
+        return "http://localhost:" + port;
+    }
+
+    public int port() {
+        return port;
+    }
+
+    public ProcessHandle handle() {
+        return process.toHandle();
+    }
+
+    /** Waits until the process has ended. */
+    public int exitCode() throws InterruptedException {
+        if (!process.waitFor(PATIENCE.toSeconds(), TimeUnit.SECONDS)) {
+            throw new AssertionError("the server is still running: " + errors);
+        }
+        return process.exitValue();
+    }
+
+    public String output() throws IOException {
+        return Files.readString(output);
+    }
+
+    public String errors() throws IOException {
+        return Files.readString(errors);
+    }
+
+    /** What {@code kill -9} does. */
+    public void kill() {
+        process.destroyForcibly().onExit().join();
+    }
+
+    /** What {@code Ctrl-C} does. */
+    public void end() {
+        process.destroy();
+        process.onExit().completeOnTimeout(process, 30, TimeUnit.SECONDS).join();
+    }
+
+    @Override
+    public void close() {
+        end();
+        kill();
+    }
+}

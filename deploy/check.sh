@@ -1,0 +1,39 @@
+#!/bin/sh
+# The whole check on a bare machine: brings what is missing where it may, says what to install where it may not, then
+# builds everything and runs every test, those in a real browser included.
+set -eu
+cd "$(dirname "$0")/.."
+
+has() { command -v "$1" >/dev/null 2>&1; }
+
+# Java 17 with its compiler, since the tests build, too.
+has_jdk() { has javac && javac -version 2>&1 | grep -Eq '^javac (1[7-9]|[2-9][0-9])'; }
+
+has_chromium() { has chromium || has chromium-browser || has google-chrome; }
+
+missing=""
+has_jdk || missing="$missing openjdk-17-jdk-headless"
+has mvn || missing="$missing maven"
+has_chromium || missing="$missing chromium"
+has chromedriver || missing="$missing chromium-driver"
+
+may_install() { [ "$(id -u)" = 0 ] && has apt-get; }
+
+install() {
+    export DEBIAN_FRONTEND=noninteractive
+    apt-get -o DPkg::Lock::Timeout=600 update
+    # shellcheck disable=SC2086  # a list of names
+    apt-get -o DPkg::Lock::Timeout=600 install --yes --no-install-recommends $missing
+}
+
+if [ -n "$missing" ]; then
+    if may_install; then
+        install
+    else
+        echo "Missing on this machine:$missing" >&2
+        echo "Install them (on Debian, as root: apt-get install$missing), then run this again." >&2
+        exit 1
+    fi
+fi
+
+exec mvn -B verify
