@@ -62,11 +62,17 @@ record Levels(List<Level> all) {
     }
 
     Optional<Level> best() {
-        return withWorkingCells().stream().max(byMedian());
+        return telling().stream().max(byMedian());
     }
 
     Optional<Level> worst() {
-        return withWorkingCells().stream().min(byMedian());
+        return telling().stream().min(byMedian());
+    }
+
+    /** One cell makes a poor median: levels with two working cells or more, when there are two such levels. */
+    private List<Level> telling() {
+        List<Level> telling = all.stream().filter(level -> level.counted() >= 2).toList();
+        return telling.size() >= 2 ? telling : withWorkingCells();
     }
 
     private static Comparator<Level> byMedian() {

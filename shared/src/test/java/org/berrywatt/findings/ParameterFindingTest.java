@@ -77,6 +77,16 @@ class ParameterFindingTest {
     }
 
     @Test
+    void doesNotCallLevelOfOneCellBest() {
+        ParameterFinding finding = ParameterFinding.onSorts(SchoolClass.empty()
+                .sorts("elder", "abcde", 6, 7, 9, 10, 11)
+                .sorts("sloe", "abcde", 1, 2, 3, 4, 5)
+                .sorts("haw", "a", 12)
+                .cells());
+        assertThat(finding.sentence().values()).containsEntry("bestLevel", "elder");
+    }
+
+    @Test
     void statesYieldBesideMediansOfSurvivors() {
         ParameterFinding finding = ParameterFinding.onSorts(SchoolClass.empty()
                 .sorts("fragile", "ab", 9, 8)

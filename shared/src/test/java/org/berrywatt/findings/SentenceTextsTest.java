@@ -51,9 +51,27 @@ class SentenceTextsTest {
                 SchoolClass.empty().sorts("elder", "ab", 1, 2),
                 mixed,
                 own);
-        return sorts.stream()
-                .map(cells -> ParameterFinding.onSorts(cells.cells()))
+        return Stream.concat(
+                        sorts.stream().map(cells -> ParameterFinding.onSorts(cells.cells())),
+                        Stream.of(risingBy(1), risingBy(-1), humped())
+                                .map(cells -> ParameterFinding.onNumbers(cells.cells())))
                 .flatMap(SentenceTextsTest::all);
+    }
+
+    private static SchoolClass risingBy(double step) {
+        SchoolClass cells = SchoolClass.empty();
+        for (int i = 0; i < 8; i++) {
+            cells.number(i, i % 2 == 0 ? "a" : "b", 20 + step * i);
+        }
+        return cells;
+    }
+
+    private static SchoolClass humped() {
+        SchoolClass cells = SchoolClass.empty();
+        for (int i = 0; i < 4; i++) {
+            cells.number(400, "a", 1 + 2 * i).number(450, "b", 20 + i).number(500, "a", 2 + 2 * i);
+        }
+        return cells;
     }
 
     private static Stream<Sentence> all(ParameterFinding finding) {
