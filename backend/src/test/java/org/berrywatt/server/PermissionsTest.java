@@ -1,0 +1,147 @@
+package org.berrywatt.server;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Function;
+import org.berrywatt.contract.EntryRequest;
+import org.berrywatt.contract.IrradianceRequest;
+import org.berrywatt.contract.OutcomeRequest;
+import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.contract.SheetRequest;
+import org.berrywatt.contract.StationRequest;
+import org.berrywatt.contract.TeamRequest;
+import org.berrywatt.contract.Typed;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import org.springframework.test.web.servlet.assertj.MvcTestResult;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Who may do what: nobody, a team of another day, another team of the day, the cell's own team, the teacher. */
+@ServerTest
+class PermissionsTest {
+
+    private final Bench bench;
+    private final Api own;
+    private final List<Api> callers;
+    private final UUID cell;
+    private final UUID station;
+    private final Map<String, Function<Api, MvcTestResult>> doors;
+
+    @Autowired
+    PermissionsTest(MockMvcTester server, JsonMapper json) {
+        bench = new Bench(server, json);
+        own = bench.team("Sloe");
+        cell = bench.cell(own, "C1");
+        station = bench.station("Lamp");
+        var otherDay = new Bench(server, json).team("Hawthorn");
+        callers = List.of(own.asNobody(), otherDay, bench.team("Elder"), own, bench.teacher);
+        doors = Map.ofEntries(
+                Map.entry("create a day", by -> by.put(Bench.dayRequest("New"), "/api/labdays/{id}", fresh())),
+                Map.entry("edit a day", this::edit),
+                Map.entry("open a day", by -> by.put(new EntryRequest(true), "/api/labdays/{id}/entry", day())),
+                Map.entry("list days", by -> by.get("/api/labdays")),
+                Map.entry("see a day", by -> by.get("/api/labdays/{id}", day())),
+                Map.entry("create a team", this::createTeam),
+                Map.entry("list teams", by -> by.get("/api/labdays/{id}/teams", day())),
+                Map.entry("register a cell", this::registerCell),
+                Map.entry("correct a sheet", this::correctSheet),
+                Map.entry("record an outcome", this::recordOutcome),
+                Map.entry("list cells", by -> by.get("/api/labdays/{id}/cells", day())),
+                Map.entry("see a cell", by -> by.get("/api/cells/{id}", cell)),
+                Map.entry("set up a station", this::setUpStation),
+                Map.entry("read a station's light", this::readLight),
+                Map.entry("list stations", by -> by.get("/api/labdays/{id}/stations", day())),
+                Map.entry("enter a reading", this::enterReading),
+                Map.entry("list readings", by -> by.get("/api/cells/{id}/readings", cell)),
+                Map.entry("see the catalogue", by -> by.get("/api/catalogue")));
+    }
+
+    @ParameterizedTest(name = "{0}: nobody {1}, other day {2}, other team {3}, own team {4}, teacher {5}")
+    @CsvSource({
+        "create a day,           401, 403, 403, 403, 200",
+        "edit a day,             401, 403, 403, 403, 200",
+        "open a day,             401, 403, 403, 403, 200",
+        "list days,              401, 403, 403, 403, 200",
+        "see a day,              401, 403, 200, 200, 200",
+        "create a team,          401, 403, 403, 403, 200",
+        "list teams,             401, 403, 200, 200, 200",
+        "register a cell,        401, 403, 403, 200, 200",
+        "correct a sheet,        401, 403, 403, 200, 409",
+        "record an outcome,      401, 403, 403, 200, 200",
+        "list cells,             401, 403, 200, 200, 200",
+        "see a cell,             401, 403, 403, 200, 200",
+        "set up a station,       401, 403, 403, 403, 200",
+        "read a station's light, 401, 403, 403, 403, 200",
+        "list stations,          401, 403, 200, 200, 200",
+        "enter a reading,        401, 403, 403, 200, 200",
+        "list readings,          401, 403, 403, 200, 200",
+        "see the catalogue,      200, 200, 200, 200, 200",
+    })
+    void opensEachDoorToThoseItIsFor(String door, int nobody, int otherDay, int otherTeam, int ownTeam, int teacher) {
+        var statuses = callers.stream()
+                .map(doors.get(door))
+                .peek(this::assertSaysNothingMore)
+                .map(answer -> answer.getResponse().getStatus())
+                .toList();
+        assertThat(statuses).containsExactly(nobody, otherDay, otherTeam, ownTeam, teacher);
+    }
+
+    private void assertSaysNothingMore(MvcTestResult answer) {
+        switch (answer.getResponse().getStatus()) {
+            case 401 -> own.problem(answer, ProblemCode.SIGN_IN_NEEDED);
+            case 403 ->
+                assertThat(own.problem(answer, ProblemCode.NOT_ALLOWED).value()).isNull();
+            default -> assertThat(answer.getUnresolvedException()).isNull();
+        }
+    }
+
+    private MvcTestResult edit(Api by) {
+        return by.putIfMatch("\"" + bench.day.version() + "\"", Bench.dayRequest("Edited"), "/api/labdays/{id}", day());
+    }
+
+    private MvcTestResult createTeam(Api by) {
+        return by.put(new TeamRequest(day(), null, "Rowan"), "/api/teams/{id}", fresh());
+    }
+
+    private MvcTestResult registerCell(Api by) {
+        var label = by.equals(own) ? "C2" : "C3";
+        return by.put(Bench.cellRequest(Bench.teamId(own), label), "/api/cells/{id}", fresh());
+    }
+
+    private MvcTestResult correctSheet(Api by) {
+        var sheet = new SheetRequest(cell, List.of(), null, Bench.NOTICED);
+        return by.put(sheet, "/api/cells/{cell}/sheets/{sheet}", cell, fresh());
+    }
+
+    private MvcTestResult recordOutcome(Api by) {
+        var outcome = new OutcomeRequest(cell, "bake", true, null, null, null, Bench.NOTICED);
+        return by.put(outcome, "/api/outcomes/{id}", fresh());
+    }
+
+    private MvcTestResult setUpStation(Api by) {
+        var setup = new StationRequest(day(), "Window", "window", "luxMeter", null, null);
+        return by.put(setup, "/api/stations/{id}", fresh());
+    }
+
+    private MvcTestResult readLight(Api by) {
+        var light = new IrradianceRequest(station, new Typed("2050", "lx"), null, Bench.NOTICED);
+        return by.put(light, "/api/irradiances/{id}", fresh());
+    }
+
+    private MvcTestResult enterReading(Api by) {
+        return by.put(Bench.darkRequest(cell, new Typed("3", "mV")), "/api/readings/{id}", fresh());
+    }
+
+    private UUID day() {
+        return bench.day.id();
+    }
+
+    private static UUID fresh() {
+        return UUID.randomUUID();
+    }
+}
