@@ -9,7 +9,7 @@ import { showCode } from './desk-code.js';
 import { stageTable } from './desk-stages.js';
 import { teamShelf } from './desk-teams.js';
 import { waitingList } from './desk-waiting.js';
-import { refusal } from './refusal.js';
+import { refusal, sentenceOf } from './refusal.js';
 
 const labDayId = location.hash.slice(1);
 const { header, draw } = await openPage('desk');
@@ -42,6 +42,7 @@ function show() {
   document.title = `${desk.day.title} · ${t('page.header.desk')} · Berrywatt`;
   const standings = new Map((link.body?.teams ?? []).flatMap(team => team.cells).map(cell => [cell.cellId, cell]));
   draw(html`<div class="desk flow-wide">
+    ${problem ? html`<bw-notice tone="unusual" .text=${sentenceOf(problem)}></bw-notice>` : nothing}
     ${heading(desk.day)}
     ${waitingList(desk, standings)}
     ${stageTable(desk, standings)}
@@ -71,8 +72,10 @@ function settings() {
 async function toggleEntry() {
   try {
     await put(`/api/labdays/${labDayId}/entry`, { open: !desk.day.entryOpen });
-  } finally {
     await load();
+  } catch (error) {
+    problem = error;
+    show();
   }
 }
 

@@ -9,7 +9,7 @@ import { levelTable } from './findings-levels.js';
 import { drawFinding } from './findings-plot.js';
 import { parameterChoice } from './findings-choice.js';
 import { wordsFor } from './findings-words.js';
-import { refusal } from './refusal.js';
+import { refusal, sentenceOf } from './refusal.js';
 
 const FIRST = 'bakeTemperature';
 const KEPT = 'berrywatt.findings.parameter';
@@ -20,6 +20,7 @@ header.day = labDayId;
 const { parameters, units } = await get('/api/catalogue');
 let parameter = sessionStorage.getItem(KEPT) ?? FIRST;
 let finding = null;
+let problem = null;
 
 async function load() {
   try {
@@ -27,10 +28,12 @@ async function load() {
     const answer = await get(`/api/labdays/${labDayId}/findings?parameter=${encodeURIComponent(asked)}`);
     if (asked !== parameter) return;
     finding = answer;
-    show();
+    problem = null;
   } catch (error) {
-    if (!finding) draw(refusal(error));
+    problem = error;
   }
+  if (finding) show();
+  else draw(refusal(problem));
 }
 
 function choose(key) {
@@ -46,6 +49,7 @@ function show() {
       <h1>${t('page.findings.title')}</h1>
       ${parameterChoice(parameters, parameter, choose)}
     </div>
+    ${problem ? html`<bw-notice tone="unusual" .text=${sentenceOf(problem)}></bw-notice>` : nothing}
     ${answer(words)}
     <figure class="card">
       <div class="scroll"><div class="plot"><canvas></canvas></div></div>

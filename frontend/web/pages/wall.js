@@ -20,6 +20,7 @@ const labDayId = location.hash.slice(1);
 const link = followLeaderboard(labDayId);
 const news = leaderNews();
 let join = null;
+let joinKnownFor = null;
 let hold = LET_GO;
 let pageNumber = 0;
 let pageTimer = null;
@@ -32,6 +33,15 @@ function draw() {
   document.title = `${state?.title ?? t('page.header.wall')} · Berrywatt`;
   glide(main, () => render(template(state, pages), main));
   drawPlot(main, state, pages[pageNumber]);
+  askHowToJoin(state);
+}
+
+/** The code of the day comes and goes with the entry. */
+async function askHowToJoin(state) {
+  if (!state || state.entryOpen === joinKnownFor) return;
+  joinKnownFor = state.entryOpen;
+  join = await joinHint(labDayId);
+  draw();
 }
 
 function template(state, pages) {
@@ -67,5 +77,4 @@ link.addEventListener('change', draw);
 addEventListener('hashchange', () => location.reload());
 new ResizeObserver(draw).observe(document.body);
 stayAWhile();
-join = await joinHint(labDayId);
 draw();
