@@ -1,5 +1,6 @@
 /** All that a team's bench shows: what the server knows, and over it what this phone has not sent yet. */
 import { get } from '../core/http.js';
+import { withAccepted, withReading } from './accepted.js';
 
 /** Fires `changed` whenever something to draw is new. */
 export class BenchData extends EventTarget {
@@ -17,7 +18,7 @@ export class BenchData extends EventTarget {
     this.#outbox = outbox;
     Object.assign(this, { catalogue: null, labDay: null, teams: [], stations: [], serverCells: [] });
     outbox.addEventListener('changed', () => this.#tell());
-    outbox.addEventListener('sent', () => this.refresh());
+    outbox.addEventListener('sent', event => this.#accept(event.detail));
   }
 
   /** Follows the leaderboard: a new one may mean a new result, a new light reading or a closed day. */
@@ -84,6 +85,14 @@ export class BenchData extends EventTarget {
 
   field(key) {
     return this.catalogue.fields.find(field => field.key === key);
+  }
+
+  #accept({ entry, answer }) {
+    const { kind, cellId } = entry.about;
+    this.serverCells = withAccepted(this.serverCells, entry, answer);
+    if (kind === 'reading') this.#readings.set(cellId, withReading(this.#readings.get(cellId) ?? [], entry, answer));
+    this.#tell();
+    this.refresh();
   }
 
   #followLive() {

@@ -70,7 +70,8 @@ function anotherPhone(team) {
   return html`<details class="fold"><summary>${t('page.bench.anotherPhone')}</summary>
     <div class="flow code-card">
       <p>${t('page.bench.anotherPhoneHow')}</p>
-      <img class="qr" src="/api/teams/${team.id}/link.svg" alt=${t('page.bench.qr')} width="232" height="232" loading="lazy">
+      <img class="qr" src="/api/teams/${team.id}/link.svg" alt=${t('page.bench.qr')} width="232" height="232" loading="lazy"
+        @error=${event => { event.target.hidden = true; }}>
       <p class="join-code">${team.code}</p>
     </div></details>`;
 }
