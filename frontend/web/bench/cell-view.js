@@ -3,6 +3,7 @@ import { clock } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { caution } from './caution.js';
+import { curve } from './curve.js';
 import { nextStep, stagesOf, statesByStage } from './progress.js';
 import { recipeList } from './recipe-list.js';
 import { result } from './result.js';
@@ -80,7 +81,8 @@ function stageRow(cell, stage) {
 const failureWords = outcome => (outcome.failure ? t(`catalogue.failure.${outcome.failure}`) : t('page.bench.failed'));
 
 const readingSection = (cell, readings) => html`<section class="flow"><h2>${t('page.bench.readings')}</h2>
-  <ul class="bare readings">${KINDS.map(kind => readingRow(cell, kind, readings.filter(each => each.kind === kind)))}</ul></section>`;
+  <ul class="bare readings">${KINDS.map(kind => readingRow(cell, kind, readings.filter(each => each.kind === kind)))}</ul>
+  ${curve(readings.filter(each => each.kind === 'sweep' && !each.pending).at(-1)?.points ?? [])}</section>`;
 
 function readingRow(cell, kind, readings) {
   const latest = readings.at(-1);

@@ -42,10 +42,13 @@ function slide(cell, data) {
     <span class="label">${cell.label}</span>
     <span class="body">
       <bw-cell .stages=${statesByStage(stages)}></bw-cell>
-      <span class="next">${nextWords(nextStep(stages, readings))}
+      <span class="next">${nextWords(nextStep(stages, readings))}${power(data.result(cell.id))}
         ${cell.pending ? html`<span class="tag pending"><bw-icon name="waiting"></bw-icon>${t('page.bench.onThisPhone')}</span>` : nothing}</span>
     </span></a>`;
 }
+
+const power = result => (result?.powerDensityWm2
+  ? html`<span class="soft small">${t('page.bench.cellPower', powerDensityTexts(result.powerDensityWm2))}</span>` : nothing);
 
 /** The next step in a few words, with the sign of heat where the stage is hot. */
 export function nextWords({ kind, stage }) {

@@ -1,8 +1,8 @@
 /** A load sweep: the voltage across known resistors, row by row, open to short. */
+import { judge, settle } from '../core/plausibility.js';
 import { readNumber } from '../core/quantity.js';
 import { t } from '../core/texts.js';
 import { html, live, nothing } from '../kit/kit.js';
-import { judge } from '../core/plausibility.js';
 import { symbolOf, typedAmount, unitOf } from '../entry/wording.js';
 import { BenchForm } from './bench-form.js';
 import { back } from './cell-view.js';
@@ -71,7 +71,10 @@ class SweepForm extends BenchForm {
 
   #read({ load, voltage }) {
     const { units } = this.data.catalogue;
-    return { load: readNumber(load, 'ohm', ['resistance'], units), voltage: readNumber(voltage, this.draft.unit, ['voltage'], units) };
+    return {
+      load: settle(this.data.field('load'), readNumber(load, 'ohm', ['resistance'], units)),
+      voltage: settle(this.data.field('voltage'), readNumber(voltage, this.draft.unit, ['voltage'], units)),
+    };
   }
 
   #tone(row) {
