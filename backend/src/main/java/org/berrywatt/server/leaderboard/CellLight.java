@@ -1,0 +1,58 @@
+package org.berrywatt.server.leaderboard;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.berrywatt.cell.BuildCatalogue;
+import org.berrywatt.light.DyeFamily;
+import org.berrywatt.light.EffectiveIrradiance;
+import org.berrywatt.light.StationLight;
+import org.berrywatt.light.TimedReading;
+import org.berrywatt.normalise.LightAtCell;
+import org.berrywatt.server.cell.Cell;
+import org.berrywatt.server.cell.RecipeEntry;
+import org.berrywatt.server.light.LightReading;
+import org.berrywatt.server.light.Station;
+import org.berrywatt.uncertainty.Estimate;
+import org.berrywatt.uncertainty.Shape;
+
+/** The light that a cell had at a station at an instant. */
+final class CellLight {
+
+    private CellLight() {}
+
+    /**
+     * Interpolates the station's readings and weighs them for the cell's dye. Where a station was read in lx and in W/m2,
+     * the readings in the unit of the latest one tell its course. Empty when the station's light was never read.
+     */
+    static Optional<LightAtCell> of(Cell cell, Station station, Instant at) {
+        List<LightReading> lit = station.readings().stream()
+                .filter(reading -> reading.valueSi() > 0)
+                .toList();
+        return lit.isEmpty() ? Optional.empty() : Optional.of(of(cell, station, lit, at));
+    }
+
+    private static LightAtCell of(Cell cell, Station station, List<LightReading> lit, Instant at) {
+        boolean lux = lit.get(lit.size() - 1).lux();
+        List<TimedReading> course = lit.stream()
+                .filter(reading -> reading.lux() == lux)
+                .map(reading -> new TimedReading(reading.at(), raw(reading)))
+                .toList();
+        StationLight light = StationLight.at(station.lamp(), course, at);
+        return new LightAtCell(
+                EffectiveIrradiance.of(station.lamp(), station.instrument(), dyeOf(cell), light.raw(), lux),
+                station.id().toString(),
+                light.stale());
+    }
+
+    private static Estimate raw(LightReading reading) {
+        return new Estimate(reading.valueSi(), Shape.RECTANGULAR.standardUncertainty(reading.resolutionSi() / 2));
+    }
+
+    private static DyeFamily dyeOf(Cell cell) {
+        return cell.entry("dyeSource")
+                .map(RecipeEntry::text)
+                .map(BuildCatalogue::dyeFamilyOf)
+                .orElse(DyeFamily.OTHER);
+    }
+}

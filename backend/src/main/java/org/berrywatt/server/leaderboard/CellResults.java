@@ -1,0 +1,82 @@
+package org.berrywatt.server.leaderboard;
+
+import java.util.List;
+import org.berrywatt.contract.BudgetLine;
+import org.berrywatt.contract.CellResultAnswer;
+import org.berrywatt.contract.CellStanding;
+import org.berrywatt.contract.Remark;
+import org.berrywatt.contract.StepAnswer;
+import org.berrywatt.normalise.Result;
+import org.berrywatt.normalise.Step;
+import org.berrywatt.uncertainty.Contribution;
+import org.berrywatt.uncertainty.Input;
+
+/** A judged cell with its worked calculation. */
+final class CellResults {
+
+    private CellResults() {}
+
+    static CellResultAnswer of(Judged judged) {
+        CellStanding standing = CellStandings.of(judged);
+        if (judged instanceof Judged.Counts counts) {
+            return withResult(standing, counts.result(), counts.notes());
+        }
+        return judged instanceof Judged.Waiting waiting
+                ? withoutResult(standing, waiting.missing())
+                : withoutResult(standing, List.of());
+    }
+
+    private static CellResultAnswer withResult(CellStanding standing, Result result, List<Remark> notes) {
+        return new CellResultAnswer(
+                standing.cellId(),
+                standing.label(),
+                standing.standing(),
+                standing.remark(),
+                Figures.of(result.irradiance().effectiveWm2()),
+                Figures.of(result.currentDensityAm2()),
+                Figures.of(result.openCircuitVoltageV()),
+                Figures.of(result.fillFactor()),
+                standing.powerDensityWm2(),
+                Figures.of(result.powerAtReferenceAreaW()),
+                result.steps().stream().map(CellResults::step).toList(),
+                result.powerDensityWm2().contributions().stream()
+                        .map(CellResults::line)
+                        .toList(),
+                List.of(),
+                notes);
+    }
+
+    private static CellResultAnswer withoutResult(CellStanding standing, List<Remark> missing) {
+        return new CellResultAnswer(
+                standing.cellId(),
+                standing.label(),
+                standing.standing(),
+                standing.remark(),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                List.of(),
+                List.of(),
+                missing,
+                List.of());
+    }
+
+    private static StepAnswer step(Step step) {
+        return new StepAnswer(step.key(), step.formula(), step.substituted(), step.result());
+    }
+
+    private static BudgetLine line(Contribution contribution) {
+        Input input = contribution.input();
+        return new BudgetLine(
+                input.name(),
+                input.value(),
+                input.unit(),
+                input.standardUncertainty(),
+                input.shape().key(),
+                contribution.sensitivity(),
+                contribution.share());
+    }
+}

@@ -1,0 +1,38 @@
+package org.berrywatt.server.leaderboard;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.berrywatt.server.cell.Cell;
+import org.berrywatt.server.labday.LabDay;
+import org.berrywatt.server.light.Station;
+import org.berrywatt.server.reading.RecordedReading;
+import org.berrywatt.server.team.Team;
+
+/**
+ * Everything recorded about a lab day that a leaderboard depends on.
+ *
+ * @param teams in order of creation
+ * @param cells in the order registered
+ * @param readings valid readings by cell, oldest first
+ */
+record DayRecord(
+        LabDay day,
+        List<Team> teams,
+        List<Cell> cells,
+        Map<UUID, Station> stations,
+        Map<UUID, List<RecordedReading>> readings) {
+
+    List<Cell> cellsOf(Team team) {
+        return cells.stream().filter(cell -> cell.teamId().equals(team.id())).toList();
+    }
+
+    Optional<Station> stationOf(RecordedReading reading) {
+        return Optional.ofNullable(reading.stationId()).map(stations::get);
+    }
+
+    List<RecordedReading> readingsOf(Cell cell) {
+        return readings.getOrDefault(cell.id(), List.of());
+    }
+}

@@ -1,0 +1,62 @@
+package org.berrywatt.server.leaderboard;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.berrywatt.contract.Remark;
+import org.berrywatt.normalise.LightAtCell;
+import org.berrywatt.server.cell.Cell;
+import org.berrywatt.server.cell.CellArea;
+import org.berrywatt.server.light.Station;
+import org.berrywatt.server.reading.RecordedReading;
+
+/**
+ * What a result needs of a cell, as far as it is recorded.
+ *
+ * @param station where the cell lay under light
+ * @param light the light there at that time
+ */
+record Gathered(Cell cell, Evidence evidence, Optional<Station> station, Optional<LightAtCell> light) {
+
+    static Gathered of(Cell cell, DayRecord day) {
+        Evidence evidence = Evidence.among(day.readingsOf(cell));
+        Optional<Station> station = evidence.underLight().flatMap(day::stationOf);
+        Optional<LightAtCell> light = evidence.underLight()
+                .flatMap(reading -> station.flatMap(it -> CellLight.of(cell, it, reading.acceptedAt())));
+        return new Gathered(cell, evidence, station, light);
+    }
+
+    /** Everything, once nothing is missing. */
+    Optional<ReadCell> complete() {
+        return area().flatMap(area -> evidence.dark()
+                .flatMap(dark -> evidence.underLight()
+                        .flatMap(reading -> light.map(it -> new ReadCell(area, dark, reading, it)))));
+    }
+
+    /** What to do next, most urgent first: readings first, since a fresh cell does not wait. */
+    List<Remark> missing() {
+        List<Remark> missing = new ArrayList<>(readingsMissing());
+        if (evidence.underLight().isPresent() && light.isEmpty()) {
+            station.map(Remarks::stationDark).ifPresent(missing::add);
+        }
+        if (area().isEmpty()) {
+            missing.add(Remarks.NO_AREA);
+        }
+        return missing;
+    }
+
+    private List<Remark> readingsMissing() {
+        Optional<RecordedReading> dark = evidence.dark();
+        Optional<RecordedReading> light = evidence.underLight();
+        if (dark.isEmpty() && light.isEmpty()) {
+            return List.of(Remarks.BUILDING);
+        }
+        return dark.isEmpty()
+                ? List.of(Remarks.NO_DARK_CHECK)
+                : light.isEmpty() ? List.of(Remarks.NO_LIGHT_READING) : List.of();
+    }
+
+    private Optional<CellArea> area() {
+        return Optional.ofNullable(cell.area());
+    }
+}

@@ -1,0 +1,47 @@
+package org.berrywatt.server.leaderboard;
+
+import java.util.UUID;
+import org.berrywatt.contract.CellResultAnswer;
+import org.berrywatt.contract.LeaderboardState;
+import org.berrywatt.server.cell.Cell;
+import org.berrywatt.server.labday.LabDay;
+import org.springframework.stereotype.Service;
+
+/**
+ * Results and places, computed from what is recorded whenever somebody asks: nothing of them is stored, so that the same
+ * records always give the same leaderboard.
+ */
+@Service
+public class Leaderboards {
+
+    private static final double CM2_PER_M2 = 1e4;
+
+    private final DayRecords records;
+
+    Leaderboards(DayRecords records) {
+        this.records = records;
+    }
+
+    /**
+     * The leaderboard of a lab day as recorded now.
+     *
+     * @throws org.berrywatt.server.platform.Refusal {@code notFound} when there is no such day
+     */
+    public LeaderboardState of(UUID labDayId) {
+        DayRecord record = records.of(labDayId);
+        LabDay day = record.day();
+        return new LeaderboardState(
+                day.id(),
+                day.title(),
+                day.rule(),
+                day.referenceIrradianceWm2(),
+                day.referenceAreaM2() * CM2_PER_M2,
+                day.entryOpen(),
+                new TeamStandings(record).ranked());
+    }
+
+    /** The result of a cell with its worked calculation. */
+    public CellResultAnswer result(Cell cell) {
+        return CellResults.of(new CellJudge(records.of(cell.labDayId())).judge(cell));
+    }
+}

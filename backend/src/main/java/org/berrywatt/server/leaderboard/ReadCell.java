@@ -1,0 +1,48 @@
+package org.berrywatt.server.leaderboard;
+
+import org.berrywatt.normalise.CellMeasurement;
+import org.berrywatt.normalise.LightAtCell;
+import org.berrywatt.normalise.LoadSweep;
+import org.berrywatt.normalise.Shown;
+import org.berrywatt.normalise.UnderLight;
+import org.berrywatt.reading.Classification;
+import org.berrywatt.reading.DarkCheck;
+import org.berrywatt.reading.DarkThresholds;
+import org.berrywatt.reading.Terminals;
+import org.berrywatt.server.cell.CellArea;
+import org.berrywatt.server.reading.RecordedReading;
+import org.berrywatt.uncertainty.Estimate;
+import org.jspecify.annotations.Nullable;
+
+/** A cell of which everything is known that a result needs, in the terms of the science. */
+record ReadCell(CellArea area, RecordedReading dark, RecordedReading underLight, LightAtCell light) {
+
+    /**
+     * Tells whether it is a solar cell.
+     *
+     * @throws org.berrywatt.curve.SweepRefused when the load sweep has no figures
+     */
+    Classification classification() {
+        return DarkCheck.classify(
+                Meter.terminals(dark), terminals(Meter.underLight(underLight)), DarkThresholds.usual());
+    }
+
+    CellMeasurement measurement() {
+        return new CellMeasurement(
+                Meter.underLight(underLight),
+                darkCurrent(),
+                new Estimate(area.areaM2(), area.standardUncertaintyM2()),
+                light);
+    }
+
+    private @Nullable Shown darkCurrent() {
+        return dark.current() == null ? null : Meter.shownCurrent(dark.current());
+    }
+
+    private Terminals terminals(UnderLight measured) {
+        return measured instanceof LoadSweep sweep
+                ? new Terminals(
+                        sweep.figures().openCircuitVoltageV(), sweep.figures().shortCircuitCurrentA())
+                : Meter.terminals(underLight);
+    }
+}

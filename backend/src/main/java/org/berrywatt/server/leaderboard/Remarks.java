@@ -1,0 +1,69 @@
+package org.berrywatt.server.leaderboard;
+
+import java.util.List;
+import java.util.Map;
+import org.berrywatt.contract.Remark;
+import org.berrywatt.normalise.Note;
+import org.berrywatt.reading.Classification;
+import org.berrywatt.reading.Decider;
+import org.berrywatt.server.cell.StageOutcome;
+import org.berrywatt.server.light.Station;
+
+/** Why a cell stands where it stands and what to do about it; texts {@code standing.*} of the catalogue. */
+final class Remarks {
+
+    static final Remark BUILDING = Remark.of("standing.building");
+    static final Remark NO_AREA = Remark.of("standing.noArea");
+    static final Remark NO_DARK_CHECK = Remark.of("standing.noDarkCheck");
+    static final Remark NO_LIGHT_READING = Remark.of("standing.noLightReading");
+    static final Remark SWEEP_UNUSABLE = Remark.of("standing.sweepUnusable");
+    static final Remark OUT_OF_RANGE = Remark.of("standing.outOfRange");
+    static final Remark SWEEP_STANDS = Remark.of("standing.sweepStands");
+
+    private Remarks() {}
+
+    static Remark failed(StageOutcome outcome) {
+        return new Remark(
+                "standing.failed",
+                Map.of(
+                        "stage", "catalogue.stage." + outcome.stage(),
+                        "failure", "catalogue.failure." + outcome.failure()));
+    }
+
+    static Remark stationDark(Station station) {
+        return new Remark("standing.stationDark", Map.of("station", station.name()));
+    }
+
+    /** Why a cell that does not count as a solar cell yet does not, or what to know about one that half does. */
+    static Remark classified(Classification classification) {
+        Decider decider = weightiest(classification.deciders());
+        return new Remark(
+                "standing." + classification.solarClass().key() + "." + decider.key(),
+                Map.of("value", shown(decider.value(), decider), "limit", shown(decider.limit(), decider)));
+    }
+
+    static Remark note(Note note) {
+        return new Remark(note.key(), Map.copyOf(note.values()));
+    }
+
+    /** The first number beyond its limit. */
+    private static Decider weightiest(List<Decider> deciders) {
+        return deciders.stream()
+                .filter(decider -> Math.abs(decider.value()) > decider.limit())
+                .findFirst()
+                .orElse(deciders.get(0));
+    }
+
+    /** Volts are shown in mV, shares in per cent, multiples as they are; whole numbers will do. */
+    private static double shown(double value, Decider decider) {
+        return Math.rint(value * scale(decider));
+    }
+
+    private static double scale(Decider decider) {
+        return switch (decider.key()) {
+            case "darkShare" -> 100;
+            case "voltage", "darkVoltage" -> 1000;
+            default -> 1;
+        };
+    }
+}

@@ -1,0 +1,125 @@
+package org.berrywatt.server;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.UUID;
+import org.berrywatt.contract.BuildValue;
+import org.berrywatt.contract.CellRequest;
+import org.berrywatt.contract.IrradianceRequest;
+import org.berrywatt.contract.LabDayRequest;
+import org.berrywatt.contract.OutcomeRequest;
+import org.berrywatt.contract.ReadingRequest;
+import org.berrywatt.contract.StationRequest;
+import org.berrywatt.contract.SweepPoint;
+import org.berrywatt.contract.TeamRequest;
+import org.berrywatt.contract.Typed;
+import org.berrywatt.server.access.Caller;
+import org.berrywatt.server.cell.Cells;
+import org.berrywatt.server.labday.LabDays;
+import org.berrywatt.server.light.Stations;
+import org.berrywatt.server.reading.Readings;
+import org.berrywatt.server.team.Teams;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationContext;
+
+/** A lab day of a test's own, entered through the features' doors at times of the test's choosing. */
+public final class Rehearsal {
+
+    public static final Caller.Teacher TEACHER = new Caller.Teacher(UUID.randomUUID(), "Rehearsal");
+    private static final Instant NOON = Instant.parse("2026-05-05T12:00:00Z");
+
+    public final UUID labDayId = UUID.randomUUID();
+    private final ApplicationContext server;
+    private Instant now = NOON;
+
+    public Rehearsal(ApplicationContext server) {
+        this.server = server;
+        labDay("Rehearsal");
+    }
+
+    /** Sets the clock of the entries that follow. */
+    public Rehearsal minute(int afterNoon) {
+        now = NOON.plus(afterNoon, ChronoUnit.MINUTES);
+        return this;
+    }
+
+    private void labDay(String title) {
+        var request = new LabDayRequest(
+                title,
+                LocalDate.of(2026, 5, 5),
+                new Typed("1000 W/m2", null),
+                new Typed("4 cm2", null),
+                "medianOfDeclared",
+                3,
+                false);
+        server.getBean(LabDays.class).put(labDayId, request, TEACHER, now);
+    }
+
+    public UUID team(String name) {
+        UUID id = UUID.randomUUID();
+        server.getBean(Teams.class).put(id, new TeamRequest(labDayId, null, name), TEACHER, now);
+        return id;
+    }
+
+    /** A station in full sun, read in W/m2 by a silicon cell. */
+    public UUID sunnyStation(String name) {
+        UUID id = UUID.randomUUID();
+        var request = new StationRequest(labDayId, name, "sun", "referenceCell", null, null);
+        server.getBean(Stations.class).put(id, request, TEACHER, now);
+        return id;
+    }
+
+    public void light(UUID stationId, String reading) {
+        var request = new IrradianceRequest(stationId, new Typed(reading, null), null, now);
+        server.getBean(Stations.class).putIrradiance(UUID.randomUUID(), request, TEACHER, now);
+    }
+
+    /** A cell; its area is null while nobody measured it. */
+    public UUID cell(UUID teamId, String label, @Nullable String area, BuildValue... recipe) {
+        UUID id = UUID.randomUUID();
+        var request = new CellRequest(teamId, label, List.of(recipe), area == null ? null : new Typed(area, null), now);
+        server.getBean(Cells.class).put(id, request, TEACHER, now);
+        return id;
+    }
+
+    public void failure(UUID cellId, String stage, String failure) {
+        var request = new OutcomeRequest(cellId, stage, false, failure, null, null, now);
+        server.getBean(Cells.class).putOutcome(UUID.randomUUID(), request, TEACHER, now);
+    }
+
+    public UUID dark(UUID cellId, String voltage, String current) {
+        return reading(cellId, "dark", null, voltage, current, null);
+    }
+
+    public UUID lit(UUID cellId, UUID stationId, String voltage, String current) {
+        return reading(cellId, "light", stationId, voltage, current, null);
+    }
+
+    /** A sweep by rows of load, voltage. */
+    public UUID sweep(UUID cellId, UUID stationId, String[]... rows) {
+        List<SweepPoint> points = List.of(rows).stream()
+                .map(row -> new SweepPoint(new Typed(row[0], null), new Typed(row[1], null), null))
+                .toList();
+        return reading(cellId, "sweep", stationId, null, null, points);
+    }
+
+    private UUID reading(
+            UUID cellId,
+            String kind,
+            @Nullable UUID stationId,
+            @Nullable String voltage,
+            @Nullable String current,
+            @Nullable List<SweepPoint> points) {
+        UUID id = UUID.randomUUID();
+        var request =
+                new ReadingRequest(cellId, kind, stationId, typed(voltage), typed(current), points, true, null, now);
+        server.getBean(Readings.class).put(id, request, TEACHER, now);
+        return id;
+    }
+
+    private static @Nullable Typed typed(@Nullable String text) {
+        return text == null ? null : new Typed(text, null);
+    }
+}
