@@ -1,0 +1,47 @@
+package org.berrywatt.server.live;
+
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.springframework.messaging.Message;
+import org.springframework.messaging.MessageChannel;
+import org.springframework.messaging.MessageDeliveryException;
+import org.springframework.messaging.simp.SimpMessageHeaderAccessor;
+import org.springframework.messaging.simp.SimpMessageType;
+import org.springframework.messaging.support.ChannelInterceptor;
+
+/**
+ * Lets a client connect and listen to leaderboards, and nothing else: what it sends, or where else it listens, is refused
+ * with an ERROR frame and the end of the session.
+ *
+ * <p>Since nothing can be written through the socket, a connection needs no token against forged requests; the handshake's
+ * check of the origin keeps other sites' pages out.
+ */
+final class ListeningOnly implements ChannelInterceptor {
+
+    private static final Set<SimpMessageType> HARMLESS = Set.of(
+            SimpMessageType.CONNECT,
+            SimpMessageType.HEARTBEAT,
+            SimpMessageType.UNSUBSCRIBE,
+            SimpMessageType.DISCONNECT);
+
+    @Override
+    public Message<?> preSend(Message<?> message, MessageChannel channel) {
+        if (!isAllowed(message)) {
+            throw new MessageDeliveryException(message, "This socket only brings leaderboards; it takes nothing.");
+        }
+        return message;
+    }
+
+    private static boolean isAllowed(Message<?> message) {
+        SimpMessageType type = SimpMessageHeaderAccessor.getMessageType(message.getHeaders());
+        return type == SimpMessageType.SUBSCRIBE ? isLeaderboard(destination(message)) : HARMLESS.contains(type);
+    }
+
+    private static @Nullable String destination(Message<?> message) {
+        return SimpMessageHeaderAccessor.getDestination(message.getHeaders());
+    }
+
+    private static boolean isLeaderboard(@Nullable String destination) {
+        return destination != null && LeaderboardTopic.isOne(destination);
+    }
+}

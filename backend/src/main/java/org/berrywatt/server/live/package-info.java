@@ -1,0 +1,7 @@
+/** The live leaderboard: snapshot, numbered messages and beats over a socket that takes nothing. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"platform", "labday", "team", "cell", "light", "reading", "leaderboard"})
+package org.berrywatt.server.live;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
