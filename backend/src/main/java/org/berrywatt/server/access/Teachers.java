@@ -1,6 +1,7 @@
 package org.berrywatt.server.access;
 
 import java.time.Clock;
+import java.util.Optional;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.SetupRequest;
 import org.berrywatt.server.platform.Refusal;
@@ -43,6 +44,12 @@ public class Teachers {
         check(name, password);
         return teachers.save(new Teacher(name, passwords.encode(password), clock.instant()))
                 .asCaller();
+    }
+
+    /** The teacher of a name, or empty. */
+    @Transactional(readOnly = true)
+    public Optional<Caller.Teacher> find(String name) {
+        return teachers.findByNameFolded(Teacher.fold(name)).map(Teacher::asCaller);
     }
 
     @Transactional

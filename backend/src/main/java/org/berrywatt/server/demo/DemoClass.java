@@ -1,0 +1,61 @@
+package org.berrywatt.server.demo;
+
+import java.util.UUID;
+import org.berrywatt.contract.CellRequest;
+import org.berrywatt.contract.IrradianceRequest;
+import org.berrywatt.contract.LabDayRequest;
+import org.berrywatt.contract.OutcomeRequest;
+import org.berrywatt.contract.ReadingRequest;
+import org.berrywatt.contract.StationRequest;
+import org.berrywatt.contract.TeamRequest;
+import org.berrywatt.server.access.Caller;
+import org.berrywatt.server.cell.Cells;
+import org.berrywatt.server.labday.LabDays;
+import org.berrywatt.server.light.Stations;
+import org.berrywatt.server.reading.Readings;
+import org.berrywatt.server.team.Teams;
+import org.springframework.stereotype.Component;
+
+/** The invented class at its phones: enters through the doors that real people use, with their rights and no more. */
+@Component
+class DemoClass {
+
+    private final LabDays labDays;
+    private final Teams teams;
+    private final Cells cells;
+    private final Stations stations;
+    private final Readings readings;
+
+    DemoClass(LabDays labDays, Teams teams, Cells cells, Stations stations, Readings readings) {
+        this.labDays = labDays;
+        this.teams = teams;
+        this.cells = cells;
+        this.stations = stations;
+        this.readings = readings;
+    }
+
+    /** @param teacher who enters what no team enters */
+    void enter(Entry entry, UUID labDayId, Caller teacher) {
+        UUID teamId = entry.teamId();
+        enter(entry, teamId == null ? teacher : new Caller.TeamMember(teamId, labDayId));
+    }
+
+    private void enter(Entry entry, Caller caller) {
+        Object request = entry.request();
+        if (request instanceof LabDayRequest labDay) {
+            labDays.put(entry.id(), labDay, caller, entry.at());
+        } else if (request instanceof TeamRequest team) {
+            teams.put(entry.id(), team, caller, entry.at());
+        } else if (request instanceof StationRequest station) {
+            stations.put(entry.id(), station, caller, entry.at());
+        } else if (request instanceof IrradianceRequest irradiance) {
+            stations.putIrradiance(entry.id(), irradiance, caller, entry.at());
+        } else if (request instanceof CellRequest cell) {
+            cells.put(entry.id(), cell, caller, entry.at());
+        } else if (request instanceof OutcomeRequest outcome) {
+            cells.putOutcome(entry.id(), outcome, caller, entry.at());
+        } else if (request instanceof ReadingRequest reading) {
+            readings.put(entry.id(), reading, caller, entry.at());
+        }
+    }
+}

@@ -1,0 +1,38 @@
+package org.berrywatt.server.demo;
+
+import org.berrywatt.server.access.Caller;
+import org.berrywatt.server.platform.BerrywattSettings;
+import org.springframework.boot.ApplicationArguments;
+import org.springframework.boot.ApplicationRunner;
+import org.springframework.stereotype.Component;
+
+/** Fills a server that was started with {@code --demo} before it says that it is ready. */
+@Component
+class DemoStart implements ApplicationRunner {
+
+    private final BerrywattSettings settings;
+    private final DemoTeacher teacher;
+    private final DemoDay day;
+    private final Replay replay;
+
+    DemoStart(BerrywattSettings settings, DemoTeacher teacher, DemoDay day, Replay replay) {
+        this.settings = settings;
+        this.teacher = teacher;
+        this.day = day;
+        this.replay = replay;
+    }
+
+    @Override
+    public void run(ApplicationArguments arguments) {
+        if (settings.isDemo()) {
+            fill(teacher.caller());
+        }
+    }
+
+    private void fill(Caller.Teacher demoTeacher) {
+        day.load(demoTeacher);
+        if (settings.demo().equals("live")) {
+            replay.start(demoTeacher);
+        }
+    }
+}
