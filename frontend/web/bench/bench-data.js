@@ -29,8 +29,10 @@ export class BenchData extends EventTarget {
 
   /** Fetches what never changes within a day, then the rest. */
   async open() {
+    const refreshed = this.refresh();
     this.catalogue ??= await get('/api/catalogue');
-    await this.refresh();
+    await refreshed;
+    this.#tell();
   }
 
   get leaderboard() {
