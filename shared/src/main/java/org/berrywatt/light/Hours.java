@@ -10,6 +10,10 @@ final class Hours {
     private Hours() {}
 
     static double between(Instant from, Instant to) {
-        return Duration.between(from, to).toNanos() / NANOSECONDS;
+        return of(Duration.between(from, to));
+    }
+
+    static double of(Duration span) {
+        return span.toNanos() / NANOSECONDS;
     }
 }

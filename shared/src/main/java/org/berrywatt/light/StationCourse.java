@@ -30,7 +30,7 @@ record StationCourse(Lamp lamp, List<TimedReading> sorted, Drift drift) {
     }
 
     private StationLight held(TimedReading reading, Duration age, boolean stale) {
-        var wandered = wandered(reading.raw().value(), age.toNanos() / 3.6e12);
+        var wandered = wandered(reading.raw().value(), Hours.of(age));
         return new StationLight(
                 new Estimate(reading.raw().value(), Math.hypot(reading.raw().standardUncertainty(), wandered)),
                 age,
