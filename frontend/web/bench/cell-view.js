@@ -26,12 +26,12 @@ export function cellView(data, id) {
         <bw-cell .stages=${statesByStage(stages)}></bw-cell></div>
       ${cell.pending ? html`<span class="tag pending"><bw-icon name="waiting"></bw-icon>${t('page.bench.onThisPhone')}</span>` : nothing}
       ${nowPanel(cell, next)}
-      ${measuring ? readingSection(cell, readings) : nothing}
+      ${measuring ? readingSection(cell, readings, data.catalogue.units) : nothing}
     </div>
     <div class="flow">
       ${measuring ? result(data.result(id)) : nothing}
       <section class="flow"><h2>${t('page.bench.stages')}</h2><ol class="bare stages">${stages.map(stage => stageRow(cell, stage))}</ol></section>
-      ${!measuring && (next.kind === 'stage' || readings.length) ? readingSection(cell, readings) : nothing}
+      ${!measuring && (next.kind === 'stage' || readings.length) ? readingSection(cell, readings, data.catalogue.units) : nothing}
       <details class="fold"><summary>${t('page.bench.recipe')}</summary>${recipeList(cell, data.catalogue)}
         <a class="button quiet" href=${to('sheet', cell.id)}>${t('page.bench.editRecipe')}</a></details>
     </div>
@@ -80,15 +80,15 @@ function stageRow(cell, stage) {
 
 const failureWords = outcome => (outcome.failure ? t(`catalogue.failure.${outcome.failure}`) : t('page.bench.failed'));
 
-const readingSection = (cell, readings) => html`<section class="flow"><h2>${t('page.bench.readings')}</h2>
-  <ul class="bare readings">${KINDS.map(kind => readingRow(cell, kind, readings.filter(each => each.kind === kind)))}</ul>
+const readingSection = (cell, readings, units) => html`<section class="flow"><h2>${t('page.bench.readings')}</h2>
+  <ul class="bare readings">${KINDS.map(kind => readingRow(cell, kind, readings.filter(each => each.kind === kind), units))}</ul>
   ${curve(readings.filter(each => each.kind === 'sweep' && !each.pending).at(-1)?.points ?? [])}</section>`;
 
-function readingRow(cell, kind, readings) {
+function readingRow(cell, kind, readings, units) {
   const latest = readings.at(-1);
   return html`<li><a class="reading" href=${to(kind, cell.id)}><bw-icon name=${kind}></bw-icon>
     <span><strong>${t(`page.bench.reading.${kind}`)}</strong>
-      <span class="soft small">${latest ? readingWords(latest) : t('page.bench.notYet')}</span>
+      <span class="soft small">${latest ? readingWords(latest, units) : t('page.bench.notYet')}</span>
       ${latest?.pending ? html`<span class="tag pending"><bw-icon name="waiting"></bw-icon>${t('page.bench.onThisPhone')}</span>` : nothing}</span>
     <bw-icon name=${latest ? 'next' : 'add'}></bw-icon></a></li>`;
 }

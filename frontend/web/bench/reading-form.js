@@ -38,7 +38,7 @@ class ReadingForm extends BenchForm {
       ${this.#number('current', current, t(`page.bench.current.${kind}`), true)}
       ${earlier ? html`<label class="tick"><input type="checkbox" .checked=${corrects}
         @change=${event => this.change('corrects', event.target.checked)}>
-        <span>${t('page.bench.corrects', { reading: readingWords(earlier) })}</span></label>` : nothing}`;
+        <span>${t('page.bench.corrects', { reading: readingWords(earlier, this.data.catalogue.units) })}</span></label>` : nothing}`;
   }
 
   #number(key, value, label, last = false) {

@@ -1,6 +1,7 @@
 /** Small wordings of the bench. */
 import { clock, prefixed } from '../core/format.js';
 import { t } from '../core/texts.js';
+import { unitOf } from '../entry/wording.js';
 
 const ORDINAL = new Intl.PluralRules('en', { type: 'ordinal' });
 
@@ -8,14 +9,16 @@ const ORDINAL = new Intl.PluralRules('en', { type: 'ordinal' });
 export const place = number => t(`page.bench.place.${ORDINAL.select(number)}`, { place: number });
 
 /** A reading in one line: "412 mV, 45 µA at 14:52". */
-export function readingWords(reading) {
+export function readingWords(reading, units) {
   const parts = reading.kind === 'sweep' ? [t('page.bench.points', { points: reading.points.length })]
-    : [amountWords(reading.voltageV, 'V', reading.voltage), amountWords(reading.currentA, 'A', reading.current)];
+    : [amountWords(reading.voltageV, 'V', reading.voltage, units), amountWords(reading.currentA, 'A', reading.current, units)];
   const sentence = parts.filter(Boolean).join(', ');
   return reading.acceptedAt ? t('page.bench.readingAt', { reading: sentence, time: clock(reading.acceptedAt) }) : sentence;
 }
 
-function amountWords(value, unit, typed) {
+/** As understood by the server, or as typed while it has not answered; a unit inside the text is enough. */
+function amountWords(value, unit, typed, units) {
   if (value != null) return prefixed(value, unit);
-  return typed ? `${typed.text} ${typed.unit ?? ''}` : null;
+  if (!typed || /[^\d\s.,'+\u2212-]/.test(typed.text)) return typed?.text ?? null;
+  return `${typed.text} ${unitOf(typed.unit, units)?.symbols[0] ?? ''}`;
 }
