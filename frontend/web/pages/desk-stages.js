@@ -1,5 +1,6 @@
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
+import { whereIs } from './whereabouts.js';
 
 /**
  * Every cell in the column of the stage it is at: where it failed, the first stage not yet passed, or the last column
@@ -32,14 +33,4 @@ function chip({ cell, at, state }) {
   const stage = at === 'counts' ? t('page.desk.counts') : t(`catalogue.stage.${at}`);
   return html`<span class="chip ${state}" title=${t(`page.desk.state.${state}`)}>${cell.label}
     <span class="at">${stage}</span><span class="unseen">${t(`page.desk.state.${state}`)}</span></span>`;
-}
-
-/** @returns {{at: string, state: 'failed' | 'counts' | 'waits' | 'building'}} */
-export function whereIs({ outcomes }, stages, standing) {
-  const standingNow = new Map(outcomes.filter(outcome => !outcome.replacedBy).map(({ stage, passed }) => [stage, passed]));
-  const failed = stages.find(stage => standingNow.get(stage) === false);
-  if (failed) return { at: failed, state: 'failed' };
-  if (standing?.standing === 'counts') return { at: 'counts', state: 'counts' };
-  const next = stages.find(stage => !standingNow.has(stage)) ?? stages.at(-1);
-  return { at: next, state: next === stages.at(-1) ? 'waits' : 'building' };
 }

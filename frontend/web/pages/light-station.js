@@ -3,6 +3,7 @@ import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { standing } from './light-drift.js';
 import './light-reading-form.js';
+import { typedParts } from './light-typed.js';
 
 /** A reading older than this should be taken again: lamps warm up and clouds move. */
 const STALE_MIN = 30;
@@ -46,13 +47,6 @@ function ageOf(acceptedAt, now) {
   if (minutes <= STALE_MIN) return { stale: false, words: t('page.light.age', { minutes }) };
   if (minutes <= SAME_DAY_MIN) return { stale: true, words: t('page.light.stale', { minutes }) };
   return { stale: true, words: t('page.light.old', { day: day(acceptedAt.slice(0, 10)) }) };
-}
-
-/** What was typed as number and unit; a unit inside the text wins over the one chosen beside it. */
-export function typedParts({ text, unit }, units) {
-  const [, number, own] = /^([\d.,\s]*)(.*)$/.exec(text.trim());
-  const meant = units.find(each => (own === '' ? each.key === unit : each.symbols.includes(own)));
-  return { number: number.trim(), unit: meant?.symbols[0] ?? own };
 }
 
 const threeDigits = value => plain(Number(value.toPrecision(3)));
