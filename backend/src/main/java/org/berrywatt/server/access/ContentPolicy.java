@@ -27,7 +27,7 @@ final class ContentPolicy {
 
     /** Reads every page once; all carry the same map, so there is one hash. */
     static String ofAllPages() throws IOException {
-        var pages = new PathMatchingResourcePatternResolver().getResources("classpath:/static/*.html");
+        var pages = new PathMatchingResourcePatternResolver().getResources("classpath*:/static/*.html");
         return of(Arrays.stream(pages).map(ContentPolicy::read));
     }
 
