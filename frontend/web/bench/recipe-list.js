@@ -1,7 +1,7 @@
 /** A cell's recipe as it was entered. */
 import { t } from '../core/texts.js';
 import { html } from '../kit/kit.js';
-import { symbolOf, unitOf } from '../entry/wording.js';
+import { unitOf } from '../entry/wording.js';
 
 export const parameterName = key => t(`catalogue.parameter.${key}`);
 export const levelName = (parameter, key) => t(`catalogue.level.${parameter}.${key}`);
@@ -9,7 +9,7 @@ export const levelName = (parameter, key) => t(`catalogue.level.${parameter}.${k
 /** What was entered, as term and value. */
 export function recipeList(cell, catalogue) {
   const rows = cell.recipe.map(value => [parameterName(value.parameter), valueWords(value, catalogue)]);
-  if (cell.area) rows.push([t('page.entry.area'), `${cell.area.text} ${symbolOf(unitOf(cell.area.unit, catalogue.units))}`]);
+  if (cell.area) rows.push([t('page.entry.area'), typedWords(cell.area, catalogue.units)]);
   return rows.length ? html`<dl class="recipe">${rows.map(([name, value]) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`)}</dl>`
     : html`<p class="soft">${t('page.bench.emptyRecipe')}</p>`;
 }
@@ -17,6 +17,8 @@ export function recipeList(cell, catalogue) {
 function valueWords({ parameter, text, unit }, { parameters, units }) {
   const known = parameters.find(each => each.key === parameter);
   if (known?.kind === 'sort') return levelName(parameter, text);
-  const symbol = unitOf(unit, units)?.symbols[0] ?? '';
-  return `${text} ${symbol}`;
+  return typedWords({ text, unit }, units);
 }
+
+/** As typed; the unit chosen beside it is missing where one stands in the text. */
+const typedWords = ({ text, unit }, units) => `${text} ${unitOf(unit, units)?.symbols[0] ?? ''}`;

@@ -68,9 +68,10 @@ class RegisterForm extends BenchForm {
 }
 
 function draftOfCell({ label, recipe, area }) {
-  const [first = '', second = ''] = (area?.text ?? '').split(' x ');
+  const [first = '', second = ''] = (area?.text ?? '').split(/[xX\u00d7*]/).map(side => side.replace(/[a-z\s]/gi, ''));
+  const unit = area?.unit ?? /mm|cm/.exec(area?.text)?.[0];
   const values = Object.fromEntries(recipe.map(({ parameter, text, unit }) => [parameter, { text, unit }]));
-  return { label, recipe: values, area: area ? { first, second, unit: area.unit } : {} };
+  return { label, recipe: values, area: area ? { first, second, unit } : {} };
 }
 
 customElements.define('bw-register-form', RegisterForm);

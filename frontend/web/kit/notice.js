@@ -10,7 +10,7 @@ class Notice extends PageElement {
   render() {
     const tone = this.tone ?? 'info';
     return html`<div class="notice ${tone}"><bw-icon name=${ICONS[tone]}></bw-icon>
-      ${this.heading ? html`<h3>${this.heading}</h3>` : nothing}
+      ${this.heading ? html`<p><strong>${this.heading}</strong></p>` : nothing}
       ${this.text ? html`<p>${this.text}</p>` : nothing}
       ${this.more ? html`<div>${this.more}</div>` : nothing}</div>`;
   }
