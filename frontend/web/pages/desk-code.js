@@ -15,7 +15,7 @@ export async function showCode({ title, code, picture }) {
 
 function draw({ title, code, picture, address }) {
   render(html`<dialog class="code" aria-labelledby="code-title" @close=${() => render(nothing, place)}>
-    <img src=${picture} alt=${t('page.desk.picture')}>
+    <img src=${picture} alt=${t('page.desk.picture')} @error=${event => { event.target.hidden = true; }}>
     <div class="words">
       <h2 id="code-title">${title}</h2>
       <p>${t('page.desk.openAddress')}<br><strong>${address}</strong></p>

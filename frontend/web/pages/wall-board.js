@@ -49,7 +49,7 @@ function invitation(join) {
   if (!join) return html`<section class="board"></section>`;
   const { code, address, picture } = join;
   return html`<section class="board invitation">
-    ${code ? html`<img src=${picture} alt=${t('page.wall.joinPicture')}>` : nothing}
+    ${code ? html`<img src=${picture} alt=${t('page.wall.joinPicture')} @error=${event => { event.target.hidden = true; }}>` : nothing}
     <div><p class="big">${t('page.wall.noTeam')}</p><p class="big address">${address}</p>
       ${code ? html`<p class="big">${t('page.wall.code')} <strong>${code}</strong></p>` : nothing}</div>
   </section>`;

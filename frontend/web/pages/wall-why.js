@@ -1,11 +1,20 @@
 import { has, t } from '../core/texts.js';
 
-/** Which of a team's cells do not count and why, in a few words each; the ones that wait come first. */
+/** Which of a team's cells do not count and why, in a few words for those that share a reason; what waits comes first. */
 export function whyNot({ cells }) {
   if (cells.length === 0) return t('page.wall.noCell');
   const out = cells.filter(cell => cell.standing !== 'counts').sort(waitingFirst);
   if (out.length === 0) return t('page.wall.allCount', { count: cells.length });
-  return out.map(cell => `${cell.label} ${briefly(cell)}`).join(', ');
+  return [...byReason(out)].map(([reason, labels]) => `${labels.join(', ')} ${reason}`).join('; ');
+}
+
+function byReason(cells) {
+  const labels = new Map();
+  for (const cell of cells) {
+    const reason = briefly(cell);
+    labels.set(reason, [...(labels.get(reason) ?? []), cell.label]);
+  }
+  return labels;
 }
 
 const waitingFirst = (a, b) => Number(a.standing === 'failed') - Number(b.standing === 'failed');
