@@ -11,7 +11,7 @@ export function result(answer) {
     ${answer.remark && !answer.missing.length ? html`<bw-notice tone=${answer.standing === 'counts' ? 'info' : 'unusual'}
       .text=${remark(answer.remark)} .more=${wayOut(answer.remark)}></bw-notice>` : nothing}
     ${answer.missing.length ? missing(answer.missing) : nothing}
-    ${answer.notes.map(note => html`<p class="soft">${remark(note)}</p>`)}
+    ${answer.notes.filter(note => note.key !== answer.remark?.key).map(note => html`<p class="soft">${remark(note)}</p>`)}
     ${figures(answer)}
     ${answer.steps.length ? worked(answer) : nothing}
   </section>`;
@@ -40,13 +40,12 @@ function figures(answer) {
   ].filter(([, figure]) => figure);
   if (rows.length === 0) return nothing;
   return html`<table><caption class="unseen">${t('page.bench.figures')}</caption>
-    <thead><tr><th scope="col">${t('page.bench.figure')}</th><th scope="col" class="number">${t('page.bench.value')}</th>
-      <th scope="col" class="number">${t('page.bench.range')}</th></tr></thead>
+    <thead><tr><th scope="col">${t('page.bench.figure')}</th><th scope="col" class="number">${t('page.bench.value')}</th></tr></thead>
     <tbody>${rows.map(([key, figure, texts]) => row(key, texts(figure)))}</tbody></table>`;
 }
 
 const row = (key, { value, low, high, unit }) => html`<tr><td>${t(`page.bench.figure.${key}`)}</td>
-  <td class="number">${value} ${unit}</td><td class="number soft">${t('page.bench.lowToHigh', { low, high })}</td></tr>`;
+  <td class="number"><strong>${value} ${unit}</strong><br><span class="soft small">${t('page.bench.lowToHigh', { low, high })}</span></td></tr>`;
 
 const worked = ({ steps, budget }) => html`<details class="fold"><summary>${t('page.bench.worked.title')}</summary>
   <div class="flow"><ol class="bare steps">${steps.map(step)}</ol>${budget.length ? uncertainty(budget) : nothing}</div></details>`;
