@@ -20,6 +20,9 @@ public final class ServerProcess implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofMinutes(3);
     private static final Path TARGET = Path.of("target").toAbsolutePath();
 
+    /** The server as the build leaves it, its libraries in {@code lib/} beside it. */
+    static final Path JAR = TARGET.resolve("berrywatt.jar");
+
     private final Process process;
     private final int port;
     private final Path output;
@@ -34,10 +37,11 @@ public final class ServerProcess implements AutoCloseable {
 
     /** Starts without waiting. */
     public static ServerProcess start(Path home, String... arguments) throws IOException {
-        return start(List.of(), freePort(), home, arguments);
+        return start(List.of(), JAR, freePort(), home, arguments);
     }
 
-    static ServerProcess start(List<String> before, int port, Path home, String... arguments) throws IOException {
+    static ServerProcess start(List<String> before, Path jar, int port, Path home, String... arguments)
+            throws IOException {
         var logs = Files.createDirectories(TARGET.resolve("processes"));
         var output = Files.createTempFile(logs, "server", ".out");
         var errors = Files.createTempFile(logs, "server", ".err");
@@ -45,7 +49,7 @@ public final class ServerProcess implements AutoCloseable {
         command.addAll(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-jar",
-                TARGET.resolve("berrywatt.jar").toString(),
+                jar.toString(),
                 "--berrywatt.home=" + home,
                 "--server.port=" + port));
         command.addAll(List.of(arguments));

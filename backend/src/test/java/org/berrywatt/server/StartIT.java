@@ -26,7 +26,7 @@ class StartIT {
     void endsWithOneSentenceWhenThePortIsBusy() throws Exception {
         try (var socket = new ServerSocket(0)) {
             var port = socket.getLocalPort();
-            var server = ServerProcess.start(List.of(), port, ServerProcess.newHome());
+            var server = ServerProcess.start(List.of(), ServerProcess.JAR, port, ServerProcess.newHome());
             assertRefused(server, "Port " + port + " is already in use", "--server.port=" + (port + 1));
         }
     }
