@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayDeque;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
@@ -41,9 +42,7 @@ public final class Device implements AutoCloseable {
 
     private Device(int width, int height, double scale, boolean touch) {
         driver = new ChromeDriver(service(), options());
-        driver.executeCdpCommand(
-                "Emulation.setDeviceMetricsOverride",
-                Map.of("width", width, "height", height, "deviceScaleFactor", scale, "mobile", touch));
+        show(width, height, scale, touch);
     }
 
     public static Device phone() {
@@ -56,6 +55,17 @@ public final class Device implements AutoCloseable {
 
     public static Device projector() {
         return new Device(1920, 1080, 1, false);
+    }
+
+    /** Takes the size of another screen, in CSS pixels. */
+    public void resize(int width, int height) {
+        show(width, height, 1, false);
+    }
+
+    private void show(int width, int height, double scale, boolean touch) {
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", height, "deviceScaleFactor", scale, "mobile", touch));
     }
 
     public ChromeDriver driver() {
@@ -75,6 +85,19 @@ public final class Device implements AutoCloseable {
     /** Waits until the page shows this text anywhere. */
     public void showsText(String text) {
         waiting().until(it -> visibleText().contains(text));
+    }
+
+    /** Waits until the page has drawn itself: its placeholder is gone, and three looks in a row find nothing new fetched. */
+    public void settled() {
+        var fetched = new ArrayDeque<Object>();
+        waiting().until(it -> {
+            fetched.addLast(driver.executeScript("return document.readyState === 'complete'"
+                    + " && !document.body.innerText.includes('One moment.')"
+                    + " && performance.getEntriesByType('resource').length"));
+            return fetched.size() > 3
+                    && !Boolean.FALSE.equals(fetched.peekLast())
+                    && fetched.stream().skip(fetched.size() - 4L).distinct().count() == 1;
+        });
     }
 
     public String visibleText() {

@@ -40,8 +40,8 @@ class FirstLightTest {
         var light = new IrradianceRequest(station, new Typed("12000", "lx"), null, Bench.NOTICED);
         assertThat(bench.teacher.put(light, "/api/irradiances/{id}", UUID.randomUUID()))
                 .hasStatusOk();
-        moths.startTeam(bench.day.code(), "Moths").registerCell("M1").darkCheck("M1", "1 mV", "0 uA");
-        wrens.startTeam(bench.day.code(), "Wrens").registerCell("W1").darkCheck("W1", "0,001 V", "0 uA");
+        moths.startTeam(bench.code(), "Moths").registerCell("M1").darkCheck("M1", "1 mV", "0 uA");
+        wrens.startTeam(bench.code(), "Wrens").registerCell("W1").darkCheck("W1", "0,001 V", "0 uA");
         wall.open(wallWifi.address() + "/wall.html#" + bench.day.id());
         wall.showsText("Moths");
         wall.driver().executeScript("window.neverReloaded = true");

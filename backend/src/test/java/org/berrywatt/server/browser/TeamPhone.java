@@ -1,5 +1,6 @@
 package org.berrywatt.server.browser;
 
+import java.io.IOException;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 
@@ -65,7 +66,7 @@ final class TeamPhone implements AutoCloseable {
     }
 
     @Override
-    public void close() throws Exception {
+    public void close() throws IOException {
         device.close();
         wifi.close();
     }
