@@ -1,18 +1,22 @@
 package org.berrywatt.server.platform;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.net.Inet4Address;
 import java.net.InetAddress;
 import java.net.NetworkInterface;
 import java.net.SocketException;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.springframework.core.env.Environment;
 import org.springframework.stereotype.Component;
+import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
 
 /** The addresses under which a phone on the same network can open this server. */
 @Component
 public class Addresses {
 
+    private static final Set<String> LOCAL_NAMES = Set.of("localhost", "127.0.0.1", "[::1]");
     private final BerrywattSettings settings;
     private final Environment environment;
 
@@ -29,6 +33,17 @@ public class Addresses {
         }
         var found = networkAddresses().map(this::url).toList();
         return found.isEmpty() ? List.of(local()) : found;
+    }
+
+    /**
+     * The base address to hand on to a phone: the one that this browser uses itself, unless it sits at the server's own
+     * computer, whose {@code localhost} leads nowhere else.
+     */
+    public String reachableFrom(HttpServletRequest request) {
+        boolean elsewhere = settings.publicAddress() == null && !LOCAL_NAMES.contains(request.getServerName());
+        return elsewhere
+                ? ServletUriComponentsBuilder.fromContextPath(request).toUriString()
+                : baseUrls().get(0);
     }
 
     /** The address on this computer itself. */
