@@ -4,7 +4,7 @@ import { html, nothing } from '../kit/kit.js';
 import { BenchForm } from './bench-form.js';
 import { caution } from './caution.js';
 import { back } from './cell-view.js';
-import { lastStation, stationPicker } from './station-picker.js';
+import { likelyStation, stationPicker } from './station-picker.js';
 import { readingWords } from './words.js';
 import '../entry/entry.js';
 
@@ -24,7 +24,7 @@ class ReadingForm extends BenchForm {
   }
 
   start() {
-    return { voltage: {}, current: {}, stationId: lastStation(this.data.stations), corrects: false };
+    return { voltage: {}, current: {}, stationId: likelyStation(this.data.stations), corrects: false };
   }
 
   fields({ voltage, current, stationId, corrects }) {

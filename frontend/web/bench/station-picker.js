@@ -6,7 +6,11 @@ import { html } from '../kit/kit.js';
 
 const LAST = 'station';
 
-export const lastStation = stations => stations.find(each => each.id === remembered(LAST, null))?.id ?? '';
+/** The station to offer first: the last one used, or the only one there is. */
+export function likelyStation(stations) {
+  const only = stations.length === 1 ? stations[0] : null;
+  return (stations.find(each => each.id === remembered(LAST, null)) ?? only)?.id ?? '';
+}
 
 export function stationPicker(stations, value, change) {
   if (stations.length === 0) return html`<bw-notice tone="unusual" .text=${t('page.bench.noStations')}></bw-notice>`;

@@ -6,7 +6,7 @@ import { html, live, nothing } from '../kit/kit.js';
 import { symbolOf, typedAmount, unitOf } from '../entry/wording.js';
 import { BenchForm } from './bench-form.js';
 import { back } from './cell-view.js';
-import { lastStation, stationPicker } from './station-picker.js';
+import { likelyStation, stationPicker } from './station-picker.js';
 
 /** Half-decade steps, a first look at any cell (common practice, no source). */
 const LOADS = ['10', '33', '100', '330', '1000', '3300', '10000', '33000', '100000'];
@@ -24,7 +24,7 @@ class SweepForm extends BenchForm {
 
   start() {
     const rows = LOADS.map(load => ({ load, voltage: '' }));
-    return { rows, unit: VOLTAGES[0], stationId: lastStation(this.data.stations), confirmed: false };
+    return { rows, unit: VOLTAGES[0], stationId: likelyStation(this.data.stations), confirmed: false };
   }
 
   fields({ rows, unit, stationId, confirmed }) {

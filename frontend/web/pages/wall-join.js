@@ -5,7 +5,8 @@ import { get } from '../core/http.js';
  * themselves, the day's code and its picture.
  */
 export async function joinHint(labDayId) {
-  const [addresses, day] = await Promise.all([orNull('/api/addresses'), orNull(`/api/labdays/${labDayId}`)]);
+  const [addresses, who] = await Promise.all([orNull('/api/addresses'), orNull('/api/access')]);
+  const day = who?.kind === 'teacher' ? await orNull(`/api/labdays/${labDayId}`) : null;
   const base = addresses?.[0] ?? location.origin;
   const code = day?.teamsCreateThemselves && day.entryOpen ? day.code : null;
   return { address: base.replace(/^https?:\/\//, ''), code, picture: `/api/labdays/${labDayId}/link.svg` };
@@ -15,6 +16,6 @@ async function orNull(path) {
   try {
     return await get(path);
   } catch {
-    return null; // a projector without a sign-in may not see the code; the Wall shows what it may
+    return null; // the hint is missing while the server is away; the Wall goes on without it
   }
 }

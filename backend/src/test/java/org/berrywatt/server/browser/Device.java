@@ -9,10 +9,12 @@ import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.logging.Level;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -82,9 +84,19 @@ public final class Device implements AutoCloseable {
         return waiting().until(ExpectedConditions.visibilityOfElementLocated(what));
     }
 
+    /** Does something to an element that can be seen; once more when the page redraws in between. */
+    public void act(By what, Consumer<WebElement> action) {
+        waiting().ignoring(StaleElementReferenceException.class).until(it -> {
+            action.accept(shown(what));
+            return true;
+        });
+    }
+
     /** Waits until the page shows this text anywhere. */
     public void showsText(String text) {
-        waiting().until(it -> visibleText().contains(text));
+        waiting()
+                .withMessage(() -> "'" + text + "' on a page that shows: " + visibleText())
+                .until(it -> visibleText().contains(text));
     }
 
     /** Waits until the page has drawn itself: its placeholder is gone, and three looks in a row find nothing new fetched. */

@@ -71,7 +71,8 @@ class PagesTest {
             put(team, Bench.lightRequest(cell, window, new Typed("312", "mV"), current));
         }
         var failing = bench.team("Team 4");
-        var washedOff = new OutcomeRequest(bench.cell(failing, "T4"), "dye", false, null, null, null, Bench.NOTICED);
+        var washedOff =
+                new OutcomeRequest(bench.cell(failing, "T4"), "dye", false, "washedOff", null, null, Bench.NOTICED);
         assertThat(failing.put(washedOff, "/api/outcomes/{id}", UUID.randomUUID()))
                 .hasStatusOk();
     }
@@ -141,9 +142,12 @@ class PagesTest {
             device.picture(page.replaceAll("[0-9a-f]{8}-[0-9a-f-]{27}", "").replaceAll("\\W+", "-") + "-" + size[0]);
             assertThat(violations()).as("axe on " + where).isEqualTo(List.of());
             assertThat(device.complaints()).as("console of " + where).isEmpty();
-            assertThat(device.driver().executeScript("return document.documentElement.scrollWidth"))
-                    .as("width of " + where)
-                    .isEqualTo((long) size[0]);
+            assertThat(
+                            device.driver()
+                                    .executeScript(
+                                            "return document.documentElement.scrollWidth - document.documentElement.clientWidth"))
+                    .as("sideways scroll of " + where)
+                    .isEqualTo(0L);
             assertThat(
                             device.driver()
                                     .executeScript(

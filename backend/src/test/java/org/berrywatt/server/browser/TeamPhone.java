@@ -27,8 +27,8 @@ final class TeamPhone implements AutoCloseable {
     TeamPhone registerCell(String label) {
         tap("Register a cell");
         type("label", label);
-        type("first", "15");
-        type("second", "15");
+        device.act(By.xpath("(//bw-area//input[@type='text'])[1]"), side -> side.sendKeys("15"));
+        device.act(By.xpath("(//bw-area//input[@type='text'])[2]"), side -> side.sendKeys("15"));
         tap("Register this cell");
         device.showsText("Cell " + label);
         return this;
@@ -43,8 +43,7 @@ final class TeamPhone implements AutoCloseable {
     }
 
     private TeamPhone reading(String label, String kind, String voltage, String current, String save) {
-        device.shown(By.xpath("//a[contains(@class, 'reading')][contains(., '" + kind + "')]"))
-                .click();
+        device.act(By.xpath("//a[contains(@class, 'reading')][contains(., '" + kind + "')]"), WebElement::click);
         device.showsText(label + ": " + kind);
         type("voltage", voltage);
         type("current", current);
@@ -54,15 +53,17 @@ final class TeamPhone implements AutoCloseable {
     }
 
     void type(String field, String text) {
-        WebElement input = device.shown(By.name(field));
-        input.clear();
-        input.sendKeys(text);
+        device.act(By.cssSelector("input[name=" + field + "]"), input -> {
+            input.clear();
+            input.sendKeys(text);
+        });
     }
 
     void tap(String words) {
-        device.shown(By.xpath(
-                        "//*[self::a or self::button or self::summary][contains(normalize-space(.), '" + words + "')]"))
-                .click();
+        device.act(
+                By.xpath(
+                        "//*[self::a or self::button or self::summary][contains(normalize-space(.), '" + words + "')]"),
+                WebElement::click);
     }
 
     @Override
