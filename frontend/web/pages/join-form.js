@@ -11,6 +11,7 @@ class JoinForm extends PageElement {
     super();
     this.code = '';
     this.teamId = newId();
+    this.claim = newId();
   }
 
   render() {
@@ -48,7 +49,7 @@ class JoinForm extends PageElement {
   }
 
   async #create(name) {
-    await put(`/api/teams/${this.teamId}`, { labDayId: null, code: this.code, name });
+    await put(`/api/teams/${this.teamId}`, { labDayId: null, code: this.code, name, claim: this.claim });
     this.#arrived();
   }
 
