@@ -1,5 +1,5 @@
 /** A cell's result in words, with its interval, what is missing, and the calculation to redo by hand. */
-import { currentDensityTexts, fixed, powerDensityTexts, voltageTexts, figureTexts } from '../core/format.js';
+import { currentDensityTexts, fixed, plusMinus, powerDensityTexts, voltageTexts, figureTexts } from '../core/format.js';
 import { has, remark, t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 
@@ -57,8 +57,6 @@ const uncertainty = budget => html`<div><h3>${t('page.bench.worked.budget')}</h3
   <ul class="bare shares">${budget.map(share)}</ul></div>`;
 
 const share = ({ input, value, unit, standardUncertainty, share: part }) => html`<li>
-  <span>${t(input)} <span class="soft small">${plainAmount(value)} ± ${plainAmount(standardUncertainty)} ${unit}</span></span>
+  <span>${t(input)} <span class="soft small">${plusMinus(value, standardUncertainty, unit)}</span></span>
   <span class="number">${fixed(part * 100, 0)} %</span>
   <svg viewBox="0 0 100 4" preserveAspectRatio="none" aria-hidden="true"><rect class="all" width="100" height="4"/><rect class="part" width=${Math.max(0.5, part * 100)} height="4"/></svg></li>`;
-
-const plainAmount = value => value.toLocaleString('en', { maximumSignificantDigits: 3 });

@@ -42,6 +42,20 @@ export function prefixed(value, unit) {
   return `${text} ${prefix}${unit}`;
 }
 
+/** A value with its standard uncertainty, both with one prefix: (5.87e-5, 1.5e-6, 'A') -> "58.7 ± 1.5 µA". */
+export function plusMinus(value, uncertainty, unit) {
+  const [scale, shown] = scaleOf(Math.abs(value) || uncertainty, unit);
+  const decimals = decimalsFor(uncertainty / scale);
+  return `${fixed(value / scale, decimals)} ± ${fixed(uncertainty / scale, decimals)} ${shown}`.trim();
+}
+
+function scaleOf(size, unit) {
+  if (unit === 'm²') return [1e-4, 'cm²'];
+  if (!['A', 'V', 'W'].includes(unit)) return [1, unit === '1' ? '' : unit];
+  const [scale, prefix] = PREFIXES.find(([step]) => size >= step) ?? PREFIXES.at(-1);
+  return [scale, prefix + unit];
+}
+
 /** Clock time of an instant, "14:52". */
 export const clock = instant =>
   new Date(instant).toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });

@@ -57,7 +57,7 @@ function rectangles(text, first, second, units) {
 function rectangle(text, a, b, units) {
   const square = units.find(unit => unit.key === `${b.unit}2`)?.key ?? 'mm2';
   const resolutionSi = Math.abs(a.valueSi) * b.resolutionSi + Math.abs(b.valueSi) * a.resolutionSi;
-  return { text, unit: square, valueSi: a.valueSi * b.valueSi, resolutionSi };
+  return { text, unit: square, valueSi: a.valueSi < 0 || b.valueSi < 0 ? -Math.abs(a.valueSi * b.valueSi) : a.valueSi * b.valueSi, resolutionSi };
 }
 
 /** Digits and what stands behind them; an exponent needs a digit before it and none after its two. */

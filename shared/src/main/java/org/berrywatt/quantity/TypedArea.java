@@ -96,12 +96,19 @@ public final class TypedArea {
     }
 
     private static Area rectangle(String text, Amount a, Amount b) {
-        double areaM2 = BigDecimal.valueOf(a.valueSi())
-                .multiply(BigDecimal.valueOf(b.valueSi()))
-                .doubleValue();
+        double areaM2 = signed(a, b)
+                * BigDecimal.valueOf(a.valueSi())
+                        .multiply(BigDecimal.valueOf(b.valueSi()))
+                        .abs()
+                        .doubleValue();
         double resolutionM2 = Math.abs(a.valueSi()) * b.resolutionSi() + Math.abs(b.valueSi()) * a.resolutionSi();
         Amount area = new Amount(text, squareOf(b.unitKey()), Quantity.AREA, areaM2, resolutionM2);
         return new Area(area, Math.hypot(a.valueSi(), b.valueSi()) * RULER_M);
+    }
+
+    /** A negative side makes a negative area, which no cell has, even when the other side is negative, too. */
+    private static int signed(Amount a, Amount b) {
+        return a.valueSi() < 0 || b.valueSi() < 0 ? -1 : 1;
     }
 
     private static Area square(Amount area) {
