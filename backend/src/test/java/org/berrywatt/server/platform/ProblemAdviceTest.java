@@ -74,6 +74,17 @@ class ProblemAdviceTest {
                 .isEqualTo("access.pageOutdated");
     }
 
+    @Test
+    void explainsTheKindOfProblemUnderItsType() throws Exception {
+        var type = problem(404, browser.get("/api/nowhere")).type();
+        assertThat(browser.get(type.toString()).body()).contains("\"code\":\"notFound\"", "\"status\":404");
+    }
+
+    @Test
+    void describesTheApiWhenAsked() throws Exception {
+        assertThat(browser.get("/v3/api-docs").body()).contains("\"openapi\":\"3.", "/api/access/sign-in");
+    }
+
     private static Problem problem(int status, HttpResponse<String> answer) {
         assertThat(answer.statusCode()).isEqualTo(status);
         assertThat(answer.headers().firstValue("Content-Type")).hasValue("application/problem+json");
