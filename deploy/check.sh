@@ -9,13 +9,11 @@ has() { command -v "$1" >/dev/null 2>&1; }
 # Java 17 with its compiler, since the tests build, too.
 has_jdk() { has javac && javac -version 2>&1 | grep -Eq '^javac (1[7-9]|[2-9][0-9])'; }
 
-has_chromium() { has chromium || has chromium-browser || has google-chrome; }
-
 missing=""
 has_jdk || missing="$missing openjdk-17-jdk-headless"
 has mvn || missing="$missing maven"
-has_chromium || missing="$missing chromium"
-has chromedriver || missing="$missing chromium-driver"
+[ -x /usr/bin/chromium ] || missing="$missing chromium"
+[ -x /usr/bin/chromedriver ] || missing="$missing chromium-driver"
 
 may_install() { [ "$(id -u)" = 0 ] && has apt-get; }
 
