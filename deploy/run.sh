@@ -10,14 +10,14 @@ if [ ! -f "$jar" ]; then
     (cd "$here" && mvn -q -B -DskipTests package)
 fi
 
-# The archive of loaded classes makes a start about a third quicker. It is made when the server ends for the first time
-# and must fit this jar and this Java: named after both, an old one is never met.
-stamp="$(java -version 2>&1 | cksum | cut -d' ' -f1)-$(cksum <"$jar" | cut -d' ' -f1)"
+# An archive of loaded classes halves the work of a start. It is made when the server ends for the first time and fits
+# only this Java and these files: it is named after both, so an old one is never met.
+stamp="$({ java -version 2>&1; ls -ln "$jar" "$here/backend/target/lib"; } | cksum | cut -d' ' -f1)"
 archive="$here/backend/target/classes-$stamp.jsa"
 if [ -f "$archive" ]; then
-    set -- -XX:SharedArchiveFile="$archive" -Xshare:auto -jar "$jar" "$@"
+    set -- -Xlog:cds=error -XX:SharedArchiveFile="$archive" -jar "$jar" "$@"
 else
     rm -f "$here"/backend/target/classes-*.jsa
-    set -- -XX:ArchiveClassesAtExit="$archive" -jar "$jar" "$@"
+    set -- -Xlog:cds=error -XX:ArchiveClassesAtExit="$archive" -jar "$jar" "$@"
 fi
 exec java "$@"
