@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
 import org.awaitility.Awaitility;
 
 /** The jar as a person starts it: {@code java -jar berrywatt.jar}, with a port and a home of its own. */
@@ -116,6 +117,23 @@ public final class ServerProcess implements AutoCloseable {
 
     public String errors() throws IOException {
         return Files.readString(errors);
+    }
+
+    /** The one-time key for the first teacher, read off the console. */
+    String setupKey() throws IOException {
+        Awaitility.await().until(() -> output().contains("key once"));
+        return Pattern.compile("[a-z2-9]{4}(-[a-z2-9]{4}){3}")
+                .matcher(output())
+                .results()
+                .findFirst()
+                .orElseThrow()
+                .group();
+    }
+
+    /** The database that a server started in this home. */
+    static ProcessHandle databaseOf(Path home) throws IOException {
+        var pid = Files.readAllLines(home.resolve("database/postmaster.pid")).get(0);
+        return ProcessHandle.of(Long.parseLong(pid.strip())).orElseThrow();
     }
 
     /** What {@code kill -9} does. */

@@ -20,7 +20,7 @@ final class Unreadable {
         return cause.getCause() instanceof DatabindException mismatch
                         && !path(mismatch).isEmpty()
                 ? Refusal.of(ProblemCode.REQUEST_UNREADABLE).field(path(mismatch))
-                : Refusal.of(ProblemCode.REQUEST_UNREADABLE).field("-");
+                : Refusal.of(ProblemCode.REQUEST_UNREADABLE);
     }
 
     /** Speaks of an HTTP status that somebody else chose, in {@code [400, 599]}. */
@@ -32,8 +32,7 @@ final class Unreadable {
             case 405 -> Refusal.of(ProblemCode.REQUEST_METHOD);
             case 406, 415 -> Refusal.of(ProblemCode.REQUEST_MEDIA_TYPE);
             case 413 -> Oversize.refusal();
-            default ->
-                status < 500 ? Refusal.of(ProblemCode.REQUEST_UNREADABLE).field("-") : Refusal.of(ProblemCode.INTERNAL);
+            default -> Refusal.of(status < 500 ? ProblemCode.REQUEST_UNREADABLE : ProblemCode.INTERNAL);
         };
     }
 
