@@ -15,6 +15,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -95,6 +96,7 @@ public final class Device implements AutoCloseable {
     /** Waits until the page shows this text anywhere. */
     public void showsText(String text) {
         waiting()
+                .ignoring(WebDriverException.class)
                 .withMessage(() -> "'" + text + "' on a page that shows: " + visibleText())
                 .until(it -> visibleText().contains(text));
     }
@@ -112,8 +114,9 @@ public final class Device implements AutoCloseable {
         });
     }
 
+    /** What a person could read, taken in one command, so that no redraw comes between. */
     public String visibleText() {
-        return driver.findElement(By.tagName("body")).getText();
+        return String.valueOf(driver.executeScript("return document.body ? document.body.innerText : ''"));
     }
 
     /** Answers what a script of the page answers, awaited until it is neither null nor false. */
