@@ -1,4 +1,4 @@
-import { backoffMs } from '/live/backoff.js';
+import { backoffMs } from '/core/backoff.js';
 import { Link } from '/live/link.js';
 import { SILENCE_MS } from '/live/line.js';
 import { UNHEARD, heard, snapshotArrived, subscribed } from '/live/sequence.js';
@@ -67,6 +67,9 @@ spec('keeps no more than 64 messages while it waits', () => {
 
 spec('waits up to 1, 2, 4 and at last 30 seconds', () =>
   same([0, 1, 2, 9].map(attempt => backoffMs(attempt, () => 0.5)), [500, 1_000, 2_000, 15_000]));
+
+spec('spreads a wait over the whole span', () =>
+  same([backoffMs(2, () => 0), backoffMs(2, () => 1)], [0, 4_000]));
 
 /** A clock that stands still until `pass` moves it and runs what is due. */
 function stillClock() {

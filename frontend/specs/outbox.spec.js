@@ -1,5 +1,4 @@
 import { Refused, Unreachable } from '/core/http.js';
-import { backoffMs } from '/outbox/fate.js';
 import { Outbox } from '/outbox/outbox.js';
 import { same, spec } from './spec.js';
 
@@ -110,11 +109,6 @@ spec('stops at the first silence, so that the order holds', async () => {
   await outbox.add(entry('b'));
   await settled();
   same(fake.arrived.map(each => each.path), ['/api/x/a', '/api/x/a', '/api/x/b']);
-});
-
-spec('waits 1, 2, 4 … 30 s at most, spread by full jitter', () => {
-  same([1, 2, 3, 6, 20].map(tries => backoffMs(tries, 0.5)), [500, 1_000, 2_000, 15_000, 15_000]);
-  same([backoffMs(3, 0), backoffMs(3, 1)], [0, 4_000]);
 });
 
 for (const status of [408, 429, 500, 503]) {

@@ -1,4 +1,4 @@
-import { backoffMs } from './backoff.js';
+import { backoffMs } from '../core/backoff.js';
 
 /** The server beats every 10 s; two missed beats and a little grace mean that the socket died without a word. */
 export const SILENCE_MS = 25_000;

@@ -1,4 +1,4 @@
-import { backoffMs } from './backoff.js';
+import { backoffMs } from '../core/backoff.js';
 
 /** Fetches the snapshot, one request at a time; an answer that a newer request has overtaken is not heard. */
 export class Snapshots {

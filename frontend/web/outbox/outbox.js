@@ -5,7 +5,8 @@
  * States of an entry: `waiting` (stored here, not yet acknowledged), `refused` (the server said no; `problem` says why).
  * An acknowledged entry leaves the outbox.
  */
-import { backoffMs, fateOf } from './fate.js';
+import { backoffMs } from '../core/backoff.js';
+import { fateOf } from './fate.js';
 
 const CLAIM_MS = 15_000;
 
@@ -139,8 +140,7 @@ export class Outbox extends EventTarget {
   }
 
   #later() {
-    this.#tries += 1;
-    this.#timer = this.#clock.after(backoffMs(this.#tries, this.#random()), () => this.drain());
+    this.#timer = this.#clock.after(backoffMs(this.#tries++, this.#random), () => this.drain());
   }
 
   #nextOrder() {
