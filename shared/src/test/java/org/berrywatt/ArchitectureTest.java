@@ -76,6 +76,7 @@ class ArchitectureTest {
                     "javax.measure..",
                     "tech.units.indriya..",
                     "org.hipparchus..",
+                    "org.apache.commons.rng..",
                     "org.jspecify.annotations.."));
 
     @ArchTest
