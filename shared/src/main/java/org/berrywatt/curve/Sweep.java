@@ -29,6 +29,11 @@ public record Sweep(List<SweepPoint> points, SweepFigures figures) {
         return new Sweep(along, figures);
     }
 
+    /** Voltage and current at the greatest power. */
+    public PeakPoint peak() {
+        return PeakPoint.of(PowerFit.of(points));
+    }
+
     private static SweepFigures figures(List<SweepPoint> along) {
         var currentA = AxisFit.shortCircuit(along).atAxis();
         var voltageV = AxisFit.openCircuit(along).atAxis();

@@ -57,6 +57,14 @@ class SweepTest {
 
     @ParameterizedTest
     @MethodSource("org.berrywatt.curve.ReferenceCurves#dyeCells")
+    void findsVoltageAndCurrentAtThePeakWithinTheirIntervals(Curve curve) {
+        var peak = Sweep.of(resistiveLoads(curve)).peak();
+        assertHolds(peak.voltageV(), curve.value("v_mp_V"));
+        assertHolds(peak.currentA(), curve.value("i_mp_A"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("org.berrywatt.curve.ReferenceCurves#dyeCells")
     void doesNotUnderstateTheShunt(Curve curve) {
         var figures = Sweep.of(resistiveLoads(curve)).figures();
         // the shunt's part of the photocurrent at open circuit follows from the curve's own parameters
