@@ -8,6 +8,7 @@ import org.berrywatt.uncertainty.Estimate;
  * <p>{@code effective = reading · calibration · mismatch}, with the mismatch M of IEC 60904-7. A reading in lux enters as the
  * sunlight that shows the same lux. Total irradiance, which is no fair yardstick between lamps, stands beside it.
  *
+ * @param lamp the source of the light
  * @param readingWm2 AM1.5 sunlight at which the instrument shows the same, in W/m², uncertain by the reading alone
  * @param calibration factor 1 with the relative uncertainty of the instrument's calibration
  * @param mismatch spectral mismatch, in (0, ∞)
@@ -16,7 +17,7 @@ import org.berrywatt.uncertainty.Estimate;
  * @param efficacyLmPerW luminous efficacy of the lamp's radiation, in lm/W, the same as lx per W/m²
  */
 public record EffectiveIrradiance(
-        Lamp lamp,
+        LightSource lamp,
         Instrument instrument,
         DyeFamily dye,
         Estimate readingWm2,
@@ -34,13 +35,23 @@ public record EffectiveIrradiance(
      * @throws IllegalArgumentException when the reading is not in (0, ∞)
      */
     public static EffectiveIrradiance of(
-            Lamp lamp, Instrument instrument, DyeFamily dye, Estimate rawReading, boolean lux) {
+            LightSource lamp, Instrument instrument, DyeFamily dye, Estimate rawReading, boolean lux) {
         if (!(rawReading.value() > 0)) {
             throw new IllegalArgumentException("a light reading lies in (0, infinity), not " + rawReading.value());
         }
         var reader = lux ? Instrument.LUX_METER : instrument;
         var reading = lux ? rawReading.times(1 / Sunlight.LUX_PER_WM2) : rawReading;
-        return of(lamp, reader, dye, reading);
+        return of(lamp, reader, dye, reading, new Estimate(1, reader.calibrationUncertainty()));
+    }
+
+    /**
+     * The light behind the current of a silicon cell of known short-circuit current.
+     *
+     * @param currentA short-circuit current of the reference cell, value in (0, ∞)
+     * @throws IllegalArgumentException when the current is not in (0, ∞)
+     */
+    public static EffectiveIrradiance of(LightSource lamp, ReferenceCell cell, DyeFamily dye, Estimate currentA) {
+        return of(lamp, Instrument.REFERENCE_CELL, dye, cell.readingWm2(currentA), cell.calibration());
     }
 
     /** The reading in lx that belongs to {@link #readingWm2}. */
@@ -53,9 +64,9 @@ public record EffectiveIrradiance(
         return Sunlight.LUX_PER_WM2;
     }
 
-    private static EffectiveIrradiance of(Lamp lamp, Instrument instrument, DyeFamily dye, Estimate reading) {
+    private static EffectiveIrradiance of(
+            LightSource lamp, Instrument instrument, DyeFamily dye, Estimate reading, Estimate calibration) {
         var table = LampTable.of(lamp);
-        var calibration = new Estimate(1, instrument.calibrationUncertainty());
         var mismatch = table.mismatch(instrument, dye);
         return new EffectiveIrradiance(
                 lamp,

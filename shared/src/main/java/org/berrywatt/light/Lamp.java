@@ -7,7 +7,7 @@ package org.berrywatt.light;
  * Moreno 2020: 21 to 131 lx per W/m² over all kinds; per kind common practice, no source). How fast their light drifts is
  * common practice, no source.
  */
-public enum Lamp {
+public enum Lamp implements LightSource {
     SUN("sun", 0.10, 0.20, 15),
     WINDOW("window", 0.20, 0.20, 20),
     COOL_LED("coolLed", 0.125, 0.03, 60),
@@ -27,6 +27,7 @@ public enum Lamp {
         this.staleAfterMinutes = staleAfterMinutes;
     }
 
+    @Override
     public String key() {
         return key;
     }

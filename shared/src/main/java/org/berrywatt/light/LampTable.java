@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import org.berrywatt.uncertainty.Estimate;
 
 /**
- * Efficacy and mismatches of one kind of lamp, worked out once.
+ * Efficacy and mismatches of a source; those of the kinds of lamp are worked out once.
  *
  * <p>A mismatch takes as rectangular how far it moves over the other spectra of the kind and over the alternative bands of the
  * dye.
@@ -24,8 +24,9 @@ record LampTable(
     private static final Map<Lamp, LampTable> TABLES =
             Stream.of(Lamp.values()).collect(toUnmodifiableMap(identity(), LampTable::workedOut));
 
-    static LampTable of(Lamp lamp) {
-        return Objects.requireNonNull(TABLES.get(lamp));
+    static LampTable of(LightSource source) {
+        var table = source instanceof Lamp lamp ? TABLES.get(lamp) : workedOut(source);
+        return Objects.requireNonNull(table);
     }
 
     Estimate total(Instrument instrument) {
@@ -37,21 +38,21 @@ record LampTable(
                 Objects.requireNonNull(mismatches.get(instrument)).get(dye));
     }
 
-    private static LampTable workedOut(Lamp lamp) {
-        var spectra = LampSpectra.of(lamp);
+    private static LampTable workedOut(LightSource source) {
+        var spectra = LampSpectra.of(source);
         var efficacy = Efficacy.lumensPerWatt(spectra.typical());
         return new LampTable(
-                new Estimate(efficacy, efficacy * lamp.conversionUncertainty()),
+                new Estimate(efficacy, efficacy * spectra.conversionUncertainty()),
                 Stream.of(Instrument.values())
-                        .collect(toUnmodifiableMap(
-                                identity(), instrument -> total(lamp, spectra.typical(), instrument))),
+                        .collect(toUnmodifiableMap(identity(), instrument -> total(spectra, instrument))),
                 Stream.of(Instrument.values())
                         .collect(toUnmodifiableMap(identity(), instrument -> mismatches(spectra, instrument))));
     }
 
-    private static Estimate total(Lamp lamp, Spectrum spectrum, Instrument instrument) {
-        var factor = Mismatch.of(spectrum, Responses.of(instrument), Responses.FLAT);
-        return new Estimate(factor, instrument == Instrument.SOLAR_METER ? 0 : factor * lamp.conversionUncertainty());
+    private static Estimate total(LampSpectra spectra, Instrument instrument) {
+        var factor = Mismatch.of(spectra.typical(), Responses.of(instrument), Responses.FLAT);
+        return new Estimate(
+                factor, instrument == Instrument.SOLAR_METER ? 0 : factor * spectra.conversionUncertainty());
     }
 
     private static Map<DyeFamily, Estimate> mismatches(LampSpectra spectra, Instrument instrument) {

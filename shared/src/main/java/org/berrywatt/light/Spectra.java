@@ -6,23 +6,18 @@ final class Spectra {
     static final Spectrum AM15G = SpectralTable.read("am15g.csv").column("AM1.5G");
 
     private static final SpectralTable ILLUMINANTS = SpectralTable.read("illuminants.csv");
-    /** Second radiation constant hc/k in nm K, exact since the 2019 revision of the SI. */
-    private static final double HC_OVER_K_NM_K = 1.4387768775039338e7;
 
     private Spectra() {}
 
-    /** A CIE illuminant (CIE 15:2004, CIE 015:2018), relative, every nanometre of its tabulated band. */
-    static Spectrum illuminant(String name) {
-        return ILLUMINANTS.column(name).everyNanometre();
+    /** A printed spectrum over its tabulated band; CIE illuminants are relative (CIE 15:2004, CIE 015:2018). */
+    static Spectrum of(Illuminant illuminant) {
+        return illuminant == Illuminant.AM15G
+                ? AM15G
+                : ILLUMINANTS.column(illuminant.key()).finer();
     }
 
-    /** Planck's law, relative to 560 nm, over a band. */
-    static Spectrum blackBody(double temperatureK, int fromNm, int toNm) {
-        var atReference = planck(560, temperatureK);
-        return Spectrum.sampled(fromNm, toNm, nm -> planck(nm, temperatureK) / atReference);
-    }
-
-    private static double planck(double nm, double temperatureK) {
-        return Math.pow(nm / 560, -5) / Math.expm1(HC_OVER_K_NM_K / (nm * temperatureK));
+    /** Planck's law every nanometre of the band, as radiance in W m⁻² sr⁻¹ nm⁻¹. */
+    static Spectrum of(BlackBody body) {
+        return Spectrum.sampled(body.fromNm(), body.toNm(), nm -> Planck.radiance(nm, body.temperatureK()));
     }
 }

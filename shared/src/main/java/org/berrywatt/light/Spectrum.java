@@ -27,9 +27,23 @@ final class Spectrum {
                 wavelengths, DoubleStream.of(wavelengths).map(function).toArray());
     }
 
-    /** The same spectrum with a line every nanometre, for tables coarser than the responses they meet. */
-    Spectrum everyNanometre() {
-        return sampled((int) fromNm(), (int) toNm(), this::at);
+    /** The same spectrum with lines at most a nanometre apart, for tables coarser than the responses they meet. */
+    Spectrum finer() {
+        var lines = IntStream.range(0, wavelengthsNm.length)
+                .mapToObj(this::upTo)
+                .flatMapToDouble(DoubleStream::of)
+                .toArray();
+        return new Spectrum(lines, DoubleStream.of(lines).map(this::at).toArray());
+    }
+
+    /** A line, after as many between it and the one before as it takes. */
+    private double[] upTo(int line) {
+        var left = line == 0 ? wavelengthsNm[0] : wavelengthsNm[line - 1];
+        var gap = wavelengthsNm[line] - left;
+        var parts = Math.max(1, (int) Math.ceil(gap));
+        return IntStream.rangeClosed(1, parts)
+                .mapToDouble(part -> part == parts ? wavelengthsNm[line] : left + gap * part / parts)
+                .toArray();
     }
 
     /** This spectrum up to its end, then the other one, scaled to meet it there, up to a wavelength. */

@@ -72,27 +72,30 @@ class SpectraTest {
     void blackBodiesHaveTheHandbookEfficacies() {
         // handbook figures over all wavelengths, from memory: 4000 K 54.7 lm/W, 2800 K about 15, maximum about 95 to 96
         // at 6640 K
-        assertThat(Efficacy.lumensPerWatt(Spectra.blackBody(4000, 100, 60_000))).isCloseTo(54.7, within(0.05));
-        assertThat(Efficacy.lumensPerWatt(Spectra.blackBody(2800, 100, 60_000))).isBetween(14.5, 16.0);
-        assertThat(Efficacy.lumensPerWatt(Spectra.blackBody(6640, 100, 60_000))).isBetween(95.0, 96.0);
+        assertThat(Efficacy.lumensPerWatt(Spectra.of(new BlackBody(4000, 100, 60_000))))
+                .isCloseTo(54.7, within(0.05));
+        assertThat(Efficacy.lumensPerWatt(Spectra.of(new BlackBody(2800, 100, 60_000))))
+                .isBetween(14.5, 16.0);
+        assertThat(Efficacy.lumensPerWatt(Spectra.of(new BlackBody(6640, 100, 60_000))))
+                .isBetween(95.0, 96.0);
     }
 
     @Test
     void illuminantsAre100At560Nanometres() {
         // CIE 15:2004: illuminants A and D65 are tabulated relative to 100 at 560 nm
-        assertThat(Spectra.illuminant("A").at(560)).isEqualTo(100);
-        assertThat(Spectra.illuminant("D65").at(560)).isEqualTo(100);
+        assertThat(Spectra.of(Illuminant.A).at(560)).isEqualTo(100);
+        assertThat(Spectra.of(Illuminant.D65).at(560)).isEqualTo(100);
     }
 
     @Test
     void isDarkOutsideItsBand() {
-        assertThat(Spectra.illuminant("LED-B1").at(379.9)).isZero();
+        assertThat(Spectra.of(Illuminant.LED_B1).at(379.9)).isZero();
         assertThat(Spectra.AM15G.at(4000.1)).isZero();
     }
 
     @Test
     void continuesDaylightWithoutAStep() {
-        var daylight = Spectra.illuminant("ID65").continuedBy(Spectra.AM15G, 2500);
+        var daylight = Spectra.of(Illuminant.ID65).continuedBy(Spectra.AM15G, 2500);
         assertThat(daylight.at(780)).isEqualTo(54.30);
         assertThat(daylight.at(781)).isCloseTo(54.30, within(1.0));
         assertThat(daylight.toNm()).isEqualTo(2500);
@@ -105,12 +108,12 @@ class SpectraTest {
         }
         if (source.startsWith("black body")) {
             var kelvin = Double.parseDouble(source.replaceAll("[^0-9]", ""));
-            return Spectra.blackBody(kelvin, published.fromNm(), published.toNm());
+            return Spectra.of(new BlackBody(kelvin, published.fromNm(), published.toNm()));
         }
-        return Stream.of("A", "D65", "LED-B1", "LED-B2", "LED-B3", "FL2")
-                .filter(name -> source.equals("CIE " + name))
+        return Stream.of(Illuminant.values())
+                .filter(illuminant -> source.equals("CIE " + illuminant.key()))
                 .findFirst()
-                .map(Spectra::illuminant)
+                .map(Spectra::of)
                 .orElse(null);
     }
 }

@@ -1,0 +1,19 @@
+package org.berrywatt.light;
+
+/** What can be wrong with a table of a spectrum. */
+public enum SpectrumFault {
+    /** Fewer than two lines, or more than 10,000. */
+    NUMBER_OF_LINES,
+    /** A line does not hold two numbers. */
+    NOT_TWO_NUMBERS,
+    /** A wavelength is not in [100, 20000] nm: probably another unit. */
+    WAVELENGTH,
+    /** A wavelength is not longer than the one before. */
+    NOT_RISING,
+    /** A power is not in [0, ∞). */
+    POWER,
+    /** All powers are 0. */
+    DARK,
+    /** The band does not cover the visible, 400 to 700 nm. */
+    BAND
+}
