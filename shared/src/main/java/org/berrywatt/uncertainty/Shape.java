@@ -9,7 +9,12 @@ public enum Shape {
     /** Values near the middle are likelier, such as the difference of two rounded numbers: a / √6. */
     TRIANGULAR("triangular", Math.sqrt(6)),
     /** Values near the limits are likelier, such as a temperature that swings: a / √2. */
-    ARCSINE("arcsine", Math.sqrt(2));
+    ARCSINE("arcsine", Math.sqrt(2)),
+    /**
+     * Student's t, such as the mean of few readings. Its standard uncertainty is s / √n, the scale of the curve (JCGM 100,
+     * 4.2.3); the curve itself is wider, by √(ν / (ν - 2)) for ν in (2, ∞) degrees of freedom (JCGM 101, 6.4.9).
+     */
+    STUDENT("student", 1);
 
     private final String key;
     private final double divisor;
