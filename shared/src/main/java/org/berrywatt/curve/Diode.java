@@ -29,7 +29,10 @@ public record Diode(
     /** Current at a terminal voltage of any sign. */
     public double currentA(double voltageV) {
         var junctionV = junctionAtVoltage(voltageV);
-        return isDropTheBetterWitness(junctionV) ? (junctionV - voltageV) / seriesResistanceOhm : current(junctionV);
+        var diodeA = diodeCurrentA(junctionV);
+        return isDropTheBetterWitness(diodeA)
+                ? (junctionV - voltageV) / seriesResistanceOhm
+                : delivered(diodeA, junctionV);
     }
 
     /** Terminal voltage at a current, in (-infinity, infinity); below photocurrent + saturation current without a shunt. */
@@ -78,8 +81,7 @@ public record Diode(
 
     /** Current as an explicit function of the junction voltage. */
     double current(double junctionV) {
-        var diodeA = saturationCurrentA * Math.expm1(junctionV / scaleV());
-        return Math.max(-Double.MAX_VALUE, photocurrentA - diodeA - junctionV / shuntResistanceOhm);
+        return delivered(diodeCurrentA(junctionV), junctionV);
     }
 
     /** n kT/q in V. */
@@ -89,11 +91,23 @@ public record Diode(
 
     /** Conductance of diode and shunt together at a junction voltage, in S. */
     double conductanceS(double junctionV) {
-        return saturationCurrentA / scaleV() * Math.exp(junctionV / scaleV()) + 1 / shuntResistanceOhm;
+        return conductanceOf(diodeCurrentA(junctionV));
+    }
+
+    private double conductanceOf(double diodeA) {
+        return (diodeA + saturationCurrentA) / scaleV() + 1 / shuntResistanceOhm;
+    }
+
+    private double diodeCurrentA(double junctionV) {
+        return saturationCurrentA * Exponential.lessOne(junctionV / scaleV());
+    }
+
+    private double delivered(double diodeA, double junctionV) {
+        return Math.max(-Double.MAX_VALUE, photocurrentA - diodeA - junctionV / shuntResistanceOhm);
     }
 
     /** A rounded junction voltage spoils {@link #current} by conductance, the drop over Rs by 1/Rs: take the milder. */
-    private boolean isDropTheBetterWitness(double junctionV) {
-        return conductanceS(junctionV) * seriesResistanceOhm > 1;
+    private boolean isDropTheBetterWitness(double diodeA) {
+        return conductanceOf(diodeA) * seriesResistanceOhm > 1;
     }
 }

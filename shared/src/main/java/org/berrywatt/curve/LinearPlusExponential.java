@@ -3,9 +3,10 @@ package org.berrywatt.curve;
 /**
  * The equation that every question to a single diode comes down to: {@code slope x + weight (exp(x/scale) - 1) = sum}.
  *
- * <p>The left side rises and curves upwards, so Newton's rule started right of the root walks down to it without
- * overshooting. Either term alone gives a bound right of the root; the nearer one is at most a few steps away, and
- * keeps the exponential within the range of a double.
+ * <p>With E = weight exp(x/scale) / (slope scale) it reads E + ln E = u, whose solution {@link WrightOmega} knows to seven
+ * digits or more. A step of Newton's rule on the equation itself, which rises and curves upwards, doubles them. Where a
+ * term is missing or leaves the range of a double, Newton's rule starts right of the root instead and walks down to it
+ * without overshooting.
  *
  * @param slope in [0, infinity), with slope + weight above 0
  * @param weight in [0, infinity)
@@ -14,25 +15,38 @@ package org.berrywatt.curve;
 record LinearPlusExponential(double slope, double weight, double scale) {
     private static final int ENOUGH_STEPS = 200;
 
+    /** Newton's rule squares the error: a step this small, as a part of the scale, leaves less than a rounding. */
+    private static final double LAST_STEP = 1e-8;
+
     /** The root x for a sum, which must lie above {@code -weight} where slope is 0. */
     double root(double sum) {
-        var x = rightOfRoot(sum);
+        if (sum == 0 || weight == 0) {
+            return sum == 0 ? 0 : sum / slope;
+        }
+        var near = nearRoot(sum);
+        var x = Math.abs(near) < Double.MAX_VALUE ? near : rightOfRoot(sum);
         for (int step = 0; step < ENOUGH_STEPS; step++) {
-            var next = x - excess(x, sum) / steepness(x);
-            if (!(next < x)) {
+            var tooFar = tooFar(x, sum);
+            x -= tooFar;
+            if (!(Math.abs(tooFar) > LAST_STEP * scale)) {
                 return x;
             }
-            x = next;
         }
         return x;
     }
 
-    private double excess(double x, double sum) {
-        return slope * x + weight * Math.expm1(x / scale) - sum;
+    /** Newton's step: the excess at x over the steepness there. */
+    private double tooFar(double x, double sum) {
+        var exponential = weight * Exponential.lessOne(x / scale);
+        return (slope * x + exponential - sum) / (slope + (exponential + weight) / scale);
     }
 
-    private double steepness(double x) {
-        return slope + weight / scale * Math.exp(x / scale);
+    private double nearRoot(double sum) {
+        var linear = slope * scale;
+        var logRatio = Math.log(weight / linear);
+        var alone = (sum + weight) / linear;
+        var part = WrightOmega.near(alone + logRatio);
+        return scale * (part > 1 ? Math.log(part) - logRatio : alone - part);
     }
 
     private double rightOfRoot(double sum) {
