@@ -3,10 +3,13 @@ package org.berrywatt.benchmark;
 import static java.util.concurrent.TimeUnit.MICROSECONDS;
 
 import java.util.List;
+import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleBiFunction;
 import org.berrywatt.curve.Diode;
 import org.berrywatt.curve.ThermalVoltage;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.analysis.solvers.BrentSolver;
+import org.hipparchus.analysis.solvers.UnivariateSolver;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Mode;
@@ -23,6 +26,13 @@ public class DiodeSolve {
     private static final int ENOUGH_EVALUATIONS = 500;
     private static final int ORDER = 5;
 
+    /** Brent's rule, what the library takes when asked for a root without further words. */
+    static final DoubleFunction<UnivariateSolver> GENERIC = absolute -> new BrentSolver(ACCURACY, absolute, absolute);
+
+    /** The library's quickest for smooth functions. */
+    static final DoubleFunction<UnivariateSolver> HIGH_ORDER =
+            absolute -> new BracketingNthOrderBrentSolver(ACCURACY, absolute, absolute, ORDER);
+
     private final List<PublishedCurve> curves = PublishedCurve.all();
 
     @Benchmark
@@ -32,7 +42,12 @@ public class DiodeSolve {
 
     @Benchmark
     public double bracketing() {
-        return sumOfCurrents(DiodeSolve::bracketedA);
+        return sumOfCurrents((diode, voltageV) -> bracketedA(GENERIC, diode, voltageV));
+    }
+
+    @Benchmark
+    public double bracketingOfHighOrder() {
+        return sumOfCurrents((diode, voltageV) -> bracketedA(HIGH_ORDER, diode, voltageV));
     }
 
     private double sumOfCurrents(ToDoubleBiFunction<Diode, Double> current) {
@@ -46,11 +61,14 @@ public class DiodeSolve {
     }
 
     /** The current between short and open circuit, bracketed as narrowly as can be known beforehand. */
-    static double bracketedA(Diode diode, double voltageV) {
+    static double bracketedA(DoubleFunction<UnivariateSolver> solver, Diode diode, double voltageV) {
         var scaleA = diode.photocurrentA();
-        var solver = new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY * scaleA, ACCURACY * scaleA, ORDER);
-        return solver.solve(
-                ENOUGH_EVALUATIONS, currentA -> excessA(diode, voltageV, currentA), -1e-3 * scaleA, 1.001 * scaleA);
+        return solver.apply(ACCURACY * scaleA)
+                .solve(
+                        ENOUGH_EVALUATIONS,
+                        currentA -> excessA(diode, voltageV, currentA),
+                        -1e-3 * scaleA,
+                        1.001 * scaleA);
     }
 
     private static double excessA(Diode diode, double voltageV, double currentA) {
