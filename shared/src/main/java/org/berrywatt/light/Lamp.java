@@ -8,28 +8,39 @@ package org.berrywatt.light;
  * common practice, no source.
  */
 public enum Lamp implements LightSource {
-    SUN("sun", 0.10, 0.20, 15),
-    WINDOW("window", 0.20, 0.20, 20),
-    COOL_LED("coolLed", 0.125, 0.03, 60),
-    WARM_LED("warmLed", 0.125, 0.03, 60),
-    HALOGEN("halogen", 0.35, 0.05, 45),
-    FLUORESCENT("fluorescent", 0.15, 0.05, 45);
+    SUN("sun", 0.10, 0.20, 15, Ultraviolet.RICH),
+    WINDOW("window", 0.20, 0.20, 20, Ultraviolet.RICH),
+    COOL_LED("coolLed", 0.125, 0.03, 60, Ultraviolet.NONE),
+    WARM_LED("warmLed", 0.125, 0.03, 60, Ultraviolet.NONE),
+    HALOGEN("halogen", 0.35, 0.05, 45, Ultraviolet.POOR),
+    FLUORESCENT("fluorescent", 0.15, 0.05, 45, Ultraviolet.POOR);
 
     private final String key;
     private final double conversionUncertainty;
     private final double driftPerRootHour;
     private final int staleAfterMinutes;
+    private final Ultraviolet ultraviolet;
 
-    Lamp(String key, double conversionUncertainty, double driftPerRootHour, int staleAfterMinutes) {
+    Lamp(
+            String key,
+            double conversionUncertainty,
+            double driftPerRootHour,
+            int staleAfterMinutes,
+            Ultraviolet ultraviolet) {
         this.key = key;
         this.conversionUncertainty = conversionUncertainty;
         this.driftPerRootHour = driftPerRootHour;
         this.staleAfterMinutes = staleAfterMinutes;
+        this.ultraviolet = ultraviolet;
     }
 
     @Override
     public String key() {
         return key;
+    }
+
+    public Ultraviolet ultraviolet() {
+        return ultraviolet;
     }
 
     /** Relative standard uncertainty of the lumens per watt of lamps of this kind. */

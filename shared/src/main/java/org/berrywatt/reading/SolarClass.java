@@ -11,7 +11,9 @@ public enum SolarClass {
     /** A solar cell but for its sign: the leads are swapped. */
     REVERSED("reversed", false),
     /** Light changes nothing that the meter can tell. */
-    NO_RESPONSE("noResponse", false);
+    NO_RESPONSE("noResponse", false),
+    /** Answers to ultraviolet or sun, but not to light without: the bare oxide, not the dye. */
+    OXIDE_ONLY("oxideOnly", false);
 
     private final String key;
     private final boolean counts;
