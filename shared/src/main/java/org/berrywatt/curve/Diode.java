@@ -106,6 +106,12 @@ public record Diode(
         return Math.max(-Double.MAX_VALUE, photocurrentA - diodeA - junctionV / shuntResistanceOhm);
     }
 
+    /** Fall of the terminal current with the terminal voltage at a junction voltage, in S. */
+    double terminalConductanceS(double junctionV) {
+        var conductance = conductanceS(junctionV);
+        return conductance / (1 + seriesResistanceOhm * conductance);
+    }
+
     /** A rounded junction voltage spoils {@link #current} by conductance, the drop over Rs by 1/Rs: take the milder. */
     private boolean isDropTheBetterWitness(double diodeA) {
         return conductanceOf(diodeA) * seriesResistanceOhm > 1;

@@ -30,7 +30,7 @@ record PowerPeak(Diode diode) {
 
     /** dP/dV = I + V dI/dV, in A. */
     private double slope(double junctionV) {
-        return diode.current(junctionV) - voltage(junctionV) * terminalConductance(junctionV);
+        return diode.current(junctionV) - voltage(junctionV) * diode.terminalConductanceS(junctionV);
     }
 
     /** Derivative of {@link #slope} with the junction voltage. */
@@ -39,11 +39,6 @@ record PowerPeak(Diode diode) {
         var rise = (conductance - 1 / diode.shuntResistanceOhm()) / diode.scaleV();
         var drop = 1 + diode.seriesResistanceOhm() * conductance;
         return -2 * conductance - voltage(junctionV) * rise / (drop * drop);
-    }
-
-    private double terminalConductance(double junctionV) {
-        var conductance = diode.conductanceS(junctionV);
-        return conductance / (1 + diode.seriesResistanceOhm() * conductance);
     }
 
     private double voltage(double junctionV) {

@@ -10,7 +10,17 @@ final class SweepDoor {
     private static final int FEWEST_DELIVERING = 3;
     private static final double LEAST_SPREAD = 0.1;
 
+    private static final double COLDEST_C = -100;
+    private static final double HOTTEST_C = 200;
+
     private SweepDoor() {}
+
+    static void checkTemperature(double temperatureC) {
+        if (!(temperatureC >= COLDEST_C && temperatureC <= HOTTEST_C)) {
+            throw new IllegalArgumentException("a cell's temperature must lie in [-100, 200] °C, not " + temperatureC
+                    + " °C; a warm room has 20 to 25 °C");
+        }
+    }
 
     static void checkPoints(List<SweepPoint> points) {
         points.forEach(SweepDoor::checkFinite);
