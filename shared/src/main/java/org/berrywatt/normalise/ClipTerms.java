@@ -3,30 +3,43 @@ package org.berrywatt.normalise;
 import org.berrywatt.uncertainty.Input;
 
 /**
- * What the clips gave under the light, as terms of the model.
+ * What the clips gave under the light, as terms of the model, with what the meter took from the cell given back.
  *
- * @param currentA short-circuit current as the meter showed it
- * @param burdenFactor short-circuit current over the current shown
+ * @param currentA short-circuit current
  * @param voltageV open-circuit voltage
  */
-record ClipTerms(Term currentA, Term burdenFactor, Term voltageV) {
+record ClipTerms(Term currentA, Term voltageV) {
 
-    static ClipTerms of(UnderLight underLight, Inputs inputs) {
-        return underLight instanceof SpotReading spot ? spot(spot, inputs) : sweep((LoadSweep) underLight, inputs);
+    static ClipTerms of(CellMeasurement cell, Inputs inputs) {
+        return cell.underLight() instanceof SpotReading spot
+                ? spot(spot, cell.meter(), inputs)
+                : sweep((LoadSweep) cell.underLight(), inputs);
     }
 
-    private static ClipTerms spot(SpotReading spot, Inputs inputs) {
-        var current = inputs.add("lightCurrent", spot.currentA(), "A");
-        var voltage = inputs.add("lightVoltage", spot.voltageV(), "V");
-        var widest = Burden.of(spot).widestFactor();
-        var burden = inputs.add(Input.rectangular("input.burden", (1 + widest) / 2, "1", (widest - 1) / 2));
-        return new ClipTerms(current, burden, voltage);
+    private static ClipTerms spot(SpotReading spot, String meter, Inputs inputs) {
+        var current = current(spot.currentA(), meter, inputs);
+        var voltage = inputs.add("lightVoltage", spot.voltageV(), "V", meter);
+        var burden = loading("input.burden", Loading.ofCurrent(spot), inputs);
+        var load = loading("input.inputResistance", Loading.ofVoltage(spot), inputs);
+        return new ClipTerms(current.times(burden), voltage.times(load));
+    }
+
+    /** A current that the display cannot tell from 0 lies anywhere up to the least that it would have shown. */
+    private static Term current(Shown shown, String meter, Inputs inputs) {
+        return shown.isBelowResolution()
+                ? inputs.add(
+                        Input.rectangular("input.currentBelowResolution", shown.likeliest(), "A", shown.likeliest()))
+                : inputs.add("lightCurrent", shown, "A", meter);
+    }
+
+    private static Term loading(String name, Loading loading, Inputs inputs) {
+        return inputs.add(Input.rectangular(name, loading.middleFactor(), "1", loading.halfWidth()));
     }
 
     private static ClipTerms sweep(LoadSweep sweep, Inputs inputs) {
         var figures = sweep.figures();
-        var current = inputs.add(Input.normal("input.sweepCurrent", figures.shortCircuitCurrentA(), "A"));
-        var voltage = inputs.add(Input.normal("input.sweepVoltage", figures.openCircuitVoltageV(), "V"));
-        return new ClipTerms(current, values -> 1, voltage);
+        return new ClipTerms(
+                inputs.add(Input.normal("input.sweepCurrent", figures.shortCircuitCurrentA(), "A")),
+                inputs.add(Input.normal("input.sweepVoltage", figures.openCircuitVoltageV(), "V")));
     }
 }

@@ -16,7 +16,7 @@ final class Doors {
         light(cell.light().irradiance().effectiveWm2());
         if (cell.underLight() instanceof SpotReading spot) {
             shown("voltage", spot.voltageV());
-            shown("current", spot.currentA());
+            current(spot.currentA());
         }
     }
 
@@ -32,6 +32,13 @@ final class Doors {
                 value,
                 "[0.01, 5000]");
         positive("effectiveIrradiance", effectiveWm2);
+    }
+
+    /** A current below the resolution is a result of its own kind; one that the display shows must be of use. */
+    private static void current(Shown currentA) {
+        if (!currentA.isBelowResolution()) {
+            shown("current", currentA);
+        }
     }
 
     private static void shown(String quantity, Shown shown) {

@@ -15,11 +15,32 @@ final class Inputs {
         return values -> values[index];
     }
 
+    /**
+     * Adds a quantity that cannot be 0 or below and returns its logarithm: a normal deviation z stands for the factor
+     * exp(z u/x), which to first order is 1 + z u/x. However poorly it is known, it stays positive.
+     */
+    Term addLogarithm(Input input) {
+        var value = input.value();
+        var logarithm = Math.log(value);
+        return add(input).then(drawn -> logarithm + (drawn - value) / value);
+    }
+
     /** Adds what a meter showed: the value within its accuracy statement, and the digit that cannot be seen. */
     Term add(String name, Shown shown, String unit) {
-        var value = add(Input.rectangular("input." + name, shown.value(), unit, shown.accuracyHalfWidth()));
-        var digit = add(Input.rectangular("input." + name + "Digit", 0, unit, shown.resolution() / 2));
-        return values -> value.in(values) + digit.in(values);
+        return add(accuracy(name, shown, unit), name, shown, unit);
+    }
+
+    /** The same, read with a meter whose error moves all its readings alike. */
+    Term add(String name, Shown shown, String unit, String meter) {
+        return add(accuracy(name, shown, unit).sharedBy("meter." + meter + "." + unit), name, shown, unit);
+    }
+
+    private static Input accuracy(String name, Shown shown, String unit) {
+        return Input.rectangular("input." + name, shown.value(), unit, shown.accuracyHalfWidth());
+    }
+
+    private Term add(Input accuracy, String name, Shown shown, String unit) {
+        return add(accuracy).plus(add(Input.rectangular("input." + name + "Digit", 0, unit, shown.resolution() / 2)));
     }
 
     List<Input> list() {

@@ -1,25 +1,51 @@
 package org.berrywatt.normalise;
 
+import java.util.stream.Stream;
 import org.berrywatt.light.EffectiveIrradiance;
+import org.berrywatt.uncertainty.Estimate;
 import org.berrywatt.uncertainty.Input;
 
 /**
  * The light as terms of the model.
  *
- * @param effectiveWm2 effective irradiance at the cell
+ * @param logEffective logarithm of the effective irradiance at the cell in W/m²
+ * @param logTotal logarithm of the total irradiance at the cell in W/m²
+ * @param relativeUncertainty of the effective irradiance at the cell
  */
-record LightTerms(Term effectiveWm2) {
+record LightTerms(Term logEffective, Term logTotal, double relativeUncertainty) {
     static final String READING = "input.lightReading";
     static final String CALIBRATION = "input.lightCalibration";
     static final String MISMATCH = "input.mismatch";
     /** Light differs over the spot, and no two cells lie alike: 5 % (common practice, no source). */
     private static final double PLACE_UNCERTAINTY = 0.05;
 
-    static LightTerms of(EffectiveIrradiance light, Inputs inputs) {
-        var reading = inputs.add(Input.normal(READING, light.readingWm2(), "W/m²"));
-        var calibration = inputs.add(Input.normal(CALIBRATION, light.calibration(), "1"));
-        var mismatch = inputs.add(Input.normal(MISMATCH, light.mismatch(), "1"));
-        var place = inputs.add(Input.normal("input.place", 1, "1", PLACE_UNCERTAINTY));
-        return new LightTerms(reading.times(calibration).times(mismatch).times(place));
+    static LightTerms of(LightAtCell at, Inputs inputs) {
+        var light = at.irradiance();
+        var causes = LightCauses.of(at);
+        var reading = inputs.addLogarithm(Input.normal(READING, light.readingWm2(), "W/m²").sharedBy(causes.reading()));
+        var calibration =
+                inputs.addLogarithm(Input.normal(CALIBRATION, light.calibration(), "1").sharedBy(causes.calibration()));
+        var mismatch = inputs.addLogarithm(Input.normal(MISMATCH, light.mismatch(), "1").sharedBy(causes.mismatch()));
+        var total =
+                inputs.addLogarithm(Input.normal("input.lampTotal", totalFactor(light), "1").sharedBy(causes.total()));
+        var place = inputs.addLogarithm(Input.normal("input.place", 1, "1", PLACE_UNCERTAINTY));
+        var shown = reading.plus(calibration).plus(place);
+        return new LightTerms(shown.plus(mismatch), shown.plus(total), relativeUncertainty(light));
+    }
+
+    /** Total irradiance over what the instrument read. */
+    private static Estimate totalFactor(EffectiveIrradiance light) {
+        var value = light.totalWm2().value() / light.readingWm2().value();
+        var known = Math.hypot(
+                light.readingWm2().relativeUncertainty(), light.calibration().relativeUncertainty());
+        var own = Math.pow(light.totalWm2().relativeUncertainty(), 2) - known * known;
+        return new Estimate(value, value * Math.sqrt(Math.max(0, own)));
+    }
+
+    private static double relativeUncertainty(EffectiveIrradiance light) {
+        return Math.sqrt(Stream.of(light.readingWm2(), light.calibration(), light.mismatch())
+                        .mapToDouble(part -> Math.pow(part.relativeUncertainty(), 2))
+                        .sum()
+                + PLACE_UNCERTAINTY * PLACE_UNCERTAINTY);
     }
 }

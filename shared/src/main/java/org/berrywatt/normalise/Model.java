@@ -1,65 +1,88 @@
 package org.berrywatt.normalise;
 
 import java.util.List;
-import org.berrywatt.uncertainty.Budget;
-import org.berrywatt.uncertainty.FirstOrder;
+import java.util.Map;
+import java.util.Optional;
 import org.berrywatt.uncertainty.Input;
 
 /**
  * The measurement model of one cell: every quantity on the way to the result as a function of the same inputs.
  *
+ * @param fitted whether a diode fitted to a sweep tells how the figures follow the light
  * @param ratio reference irradiance over effective irradiance
+ * @param photocurrentA current that comes from light, as read
+ * @param currentFactor by how much the current differs from proportional to light, and for temperature
  */
 record Model(
         List<Input> inputs,
+        boolean fitted,
+        ClipTerms clips,
         Term effectiveWm2,
         Term ratio,
         Term photocurrentA,
-        Term areaM2,
-        Term currentDensityAm2,
-        Term voltageV,
-        Term fillFactor,
-        Term powerDensityWm2) {
+        Term currentFactor,
+        Scaling scaling,
+        Map<Measurand, Term> figures) {
     /** Clips that are set anew and a reading that still creeps: 6 % (common practice, no source). */
     private static final double CONTACT_UNCERTAINTY = 0.06;
-    /** A cell near a lamp may be this much warmer or colder than assumed (common practice, no source). */
-    private static final double TEMPERATURE_HALF_WIDTH_K = 10;
-    /** About -2 mV/K at 0.5 V (common practice, no source). */
-    private static final double VOLTAGE_PER_KELVIN = -0.004;
 
     static Model of(CellMeasurement cell, Reference reference) {
+        return of(cell, reference, LikelyDiodes.of(cell.underLight()));
+    }
+
+    private static Model of(CellMeasurement cell, Reference reference, Optional<LikelyDiodes> diodes) {
         var inputs = new Inputs();
-        var clips = ClipTerms.of(cell.underLight(), inputs);
-        var dark =
-                cell.darkCurrentA() == null ? (Term) values -> 0 : inputs.add("darkCurrent", cell.darkCurrentA(), "A");
-        var contact = inputs.add(Input.normal("input.contact", 1, "1", CONTACT_UNCERTAINTY));
-        var area = inputs.add(Input.normal("input.area", cell.areaM2(), "m²"));
-        var effective = LightTerms.of(cell.light().irradiance(), inputs).effectiveWm2();
-        Term ratio = values -> reference.irradianceWm2() / effective.in(values);
-        var photocurrent = clips.currentA().times(clips.burdenFactor()).minus(dark);
-        var density = photocurrent.over(area).times(ratio).times(contact);
-        var voltage = voltage(cell, clips, ratio, inputs);
-        var fillFactor = FillFactorTerms.of(cell.underLight(), clips, ratio, inputs);
-        var power = fillFactor.times(voltage).times(density);
-        return new Model(inputs.list(), effective, ratio, photocurrent, area, density, voltage, fillFactor, power);
+        var clips = ClipTerms.of(cell, inputs);
+        var dark = dark(cell, inputs);
+        var contact = inputs.addLogarithm(Input.normal("input.contact", 1, "1", CONTACT_UNCERTAINTY));
+        var area = inputs.addLogarithm(Input.normal("input.area", cell.areaM2(), "m²"));
+        var light = LightTerms.of(cell.light(), inputs);
+        var ratio = Ratio.of(
+                reference, light, cell.light().irradiance().effectiveWm2().value());
+        var warmth = TemperatureTerms.of(cell.temperature(), inputs);
+        var scaling = Scaling.of(cell.underLight(), diodes, clips, ratio, inputs);
+        var photocurrent = clips.currentA().minus(dark);
+        var currentFactor = scaling.currentFactor().times(warmth.currentFactor());
+        var density = photocurrent
+                .times(contact.minus(area).plus(ratio.logarithm()).then(Math::exp))
+                .times(currentFactor)
+                .atLeastZero();
+        var voltage = scaling.voltageV()
+                .plus(clips.voltageV().times(warmth.voltagePart()))
+                .atLeastZero();
+        var efficiency = scaling.fillFactorAsRead()
+                .times(clips.voltageV())
+                .times(photocurrent)
+                .times(contact.minus(area).minus(light.logTotal()).then(Math::exp))
+                .atLeastZero();
+        return new Model(
+                inputs.list(),
+                diodes.isPresent(),
+                clips,
+                light.logEffective().then(Math::exp),
+                ratio.term(),
+                photocurrent,
+                currentFactor,
+                scaling,
+                Map.of(
+                        Measurand.CURRENT_DENSITY, density,
+                        Measurand.VOLTAGE, voltage,
+                        Measurand.FILL_FACTOR, scaling.fillFactor(),
+                        Measurand.POWER_DENSITY,
+                                scaling.fillFactor().times(voltage).times(density),
+                        Measurand.EFFICIENCY, efficiency));
     }
 
-    private static Term voltage(CellMeasurement cell, ClipTerms clips, Term ratio, Inputs inputs) {
-        var bounds = new VoltageBounds(ShuntShare.of(cell.underLight()));
-        var warmer = inputs.add(Input.rectangular("input.temperature", 0, "K", TEMPERATURE_HALF_WIDTH_K));
-        var law = inputs.add(Input.rectangular("input.voltageLaw", 0, "1", 1));
-        return values -> {
-            var voltage = clips.voltageV().in(values);
-            var atReference = bounds.middle(voltage, ratio.in(values))
-                    + law.in(values) * bounds.halfWidth(voltage, ratio.in(values));
-            return atReference * (1 + VOLTAGE_PER_KELVIN * warmer.in(values));
-        };
+    private static Term dark(CellMeasurement cell, Inputs inputs) {
+        var dark = cell.darkCurrentA();
+        return dark == null ? Term.constant(0) : inputs.add("darkCurrent", dark, "A");
     }
 
-    Budget budget(Term term) {
-        return FirstOrder.evaluate(inputs, term);
+    Term figure(Measurand measurand) {
+        return figures.getOrDefault(measurand, Term.constant(0));
     }
 
+    /** A quantity at the values of the inputs. */
     double value(Term term) {
         return term.in(inputs.stream().mapToDouble(Input::value).toArray());
     }

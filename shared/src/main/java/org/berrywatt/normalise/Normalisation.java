@@ -28,15 +28,14 @@ public final class Normalisation {
         Doors.check(cell);
         var model = Model.of(cell, reference);
         Doors.photocurrent(model.value(model.photocurrentA()));
-        var power = model.budget(model.powerDensityWm2());
+        var evaluation = new Evaluation(model);
+        var power = evaluation.budget(Measurand.POWER_DENSITY);
         return new Result(
                 cell.light().irradiance(),
-                model.budget(model.currentDensityAm2()).estimate(),
-                model.budget(model.voltageV()).estimate(),
-                model.budget(model.fillFactor()).estimate(),
+                evaluation,
                 power,
                 power.estimate().times(reference.areaM2()),
-                new Worked(cell, reference, model, power).steps(),
+                Worked.steps(cell, reference, model, power),
                 Notes.of(cell, model),
                 Shared.of(cell.light(), power));
     }

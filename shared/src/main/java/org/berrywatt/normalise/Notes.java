@@ -8,41 +8,68 @@ import java.util.stream.Stream;
 final class Notes {
     private static final double NOTED_RATIO = 1.3;
     private static final double FLAGGED_RATIO = 3;
-    private static final double NOTED_BURDEN = 0.05;
+    private static final double NOTED_LOADING = 0.05;
 
     private Notes() {}
 
     static List<Note> of(CellMeasurement cell, Model model) {
         var ratio = model.value(model.ratio());
-        return Stream.of(scaled(ratio), stale(cell), sweep(cell), burden(cell), dark(cell))
+        return Stream.of(
+                        scaled(ratio),
+                        stale(cell),
+                        sweep(cell, model.fitted(), ratio),
+                        spot(cell.underLight()),
+                        dark(cell))
                 .flatMap(notes -> notes)
                 .toList();
     }
 
     private static Stream<Note> scaled(double ratio) {
-        var factor = Math.max(ratio, 1 / ratio);
+        var factor = factor(ratio);
         var values = Map.of("factor", factor);
         return factor > FLAGGED_RATIO
                 ? Stream.of(new Note("note.scaledFar", values))
                 : when(factor > NOTED_RATIO, new Note("note.scaled", values));
     }
 
+    private static double factor(double ratio) {
+        return Math.max(ratio, 1 / ratio);
+    }
+
     private static Stream<Note> stale(CellMeasurement cell) {
         return when(cell.light().stale(), new Note("note.stationStale", Map.of()));
     }
 
-    private static Stream<Note> sweep(CellMeasurement cell) {
+    private static Stream<Note> sweep(CellMeasurement cell, boolean fitted, double ratio) {
         return cell.underLight() instanceof LoadSweep sweep
-                ? when(!sweep.figures().peakBracketed(), new Note("note.peakNotBracketed", Map.of()))
+                ? Stream.concat(
+                        when(!sweep.figures().peakBracketed(), new Note("note.peakNotBracketed", Map.of())),
+                        when(!fitted && factor(ratio) > NOTED_RATIO, new Note("note.diodeNotFitted", Map.of())))
                 : Stream.of(new Note("note.noSweep", Map.of()));
     }
 
-    private static Stream<Note> burden(CellMeasurement cell) {
-        if (!(cell.underLight() instanceof SpotReading spot)) {
-            return Stream.empty();
-        }
-        var percent = 100 * Burden.of(spot).share();
-        return when(percent > 100 * NOTED_BURDEN, new Note("note.burden", Map.of("percent", percent)));
+    private static Stream<Note> spot(UnderLight underLight) {
+        return underLight instanceof SpotReading spot
+                ? Stream.of(
+                                loading("note.burden", Loading.ofCurrent(spot)),
+                                loading("note.inputResistance", Loading.ofVoltage(spot)),
+                                belowResolution(spot.currentA()))
+                        .flatMap(notes -> notes)
+                : Stream.empty();
+    }
+
+    private static Stream<Note> loading(String key, Loading loading) {
+        return when(isNoted(loading), new Note(key, Map.of("percent", 100 * loading.share())));
+    }
+
+    static boolean isNoted(Loading loading) {
+        return loading.share() > NOTED_LOADING;
+    }
+
+    private static Stream<Note> belowResolution(Shown current) {
+        return when(
+                current.isBelowResolution(),
+                new Note("note.currentBelowResolution", Map.of("currentMicroA", current.censoredBelow() * 1e6)));
     }
 
     private static Stream<Note> dark(CellMeasurement cell) {

@@ -8,13 +8,11 @@ final class Shared {
     private Shared() {}
 
     static List<SharedUncertainty> of(LightAtCell light, Budget power) {
-        var irradiance = light.irradiance();
-        var instrument = irradiance.instrument().key();
-        var lampAndDye = irradiance.lamp().key() + "." + irradiance.dye().key();
+        var causes = LightCauses.of(light);
         return List.of(
-                new SharedUncertainty("station." + light.station(), change(power, LightTerms.READING)),
-                new SharedUncertainty("instrument." + instrument, change(power, LightTerms.CALIBRATION)),
-                new SharedUncertainty("mismatch." + instrument + "." + lampAndDye, change(power, LightTerms.MISMATCH)));
+                new SharedUncertainty(causes.reading(), change(power, LightTerms.READING)),
+                new SharedUncertainty(causes.calibration(), change(power, LightTerms.CALIBRATION)),
+                new SharedUncertainty(causes.mismatch(), change(power, LightTerms.MISMATCH)));
     }
 
     private static double change(Budget budget, String input) {

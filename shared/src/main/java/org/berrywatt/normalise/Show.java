@@ -45,6 +45,10 @@ final class Show {
         return new BigDecimal(100 * part).round(new MathContext(2)).toPlainString() + " %";
     }
 
+    static String percentPerKelvin(double part) {
+        return number(100 * part) + " %/K";
+    }
+
     static String number(double value) {
         var rounded = new BigDecimal(value).round(DIGITS);
         var decimals = DIGITS.getPrecision() - (rounded.precision() - rounded.scale());

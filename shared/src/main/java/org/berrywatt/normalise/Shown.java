@@ -31,4 +31,19 @@ public record Shown(double value, double accuracyHalfWidth, double resolution) {
                 "[0, ∞)");
         Limits.require(resolution >= 0 && resolution < Double.POSITIVE_INFINITY, "resolution", resolution, "[0, ∞)");
     }
+
+    /** Whether the display cannot tell it from 0: not 0 then, but less than it could have shown. */
+    boolean isBelowResolution() {
+        return Math.abs(value) < resolution;
+    }
+
+    /** The least that the display would not have taken for 0. */
+    double censoredBelow() {
+        return accuracyHalfWidth + resolution / 2;
+    }
+
+    /** The value, or where it is below the resolution the middle of what it may be. */
+    double likeliest() {
+        return isBelowResolution() ? censoredBelow() / 2 : value;
+    }
 }

@@ -1,5 +1,6 @@
 package org.berrywatt.normalise;
 
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 
 /** A quantity of the measurement model as a function of the values of its inputs. */
@@ -7,9 +8,21 @@ import java.util.function.ToDoubleFunction;
 interface Term extends ToDoubleFunction<double[]> {
     double in(double[] values);
 
+    static Term constant(double value) {
+        return values -> value;
+    }
+
     @Override
     default double applyAsDouble(double[] values) {
         return in(values);
+    }
+
+    default Term plus(Term other) {
+        return values -> in(values) + other.in(values);
+    }
+
+    default Term minus(Term other) {
+        return values -> in(values) - other.in(values);
     }
 
     default Term times(Term other) {
@@ -20,7 +33,12 @@ interface Term extends ToDoubleFunction<double[]> {
         return values -> in(values) / other.in(values);
     }
 
-    default Term minus(Term other) {
-        return values -> in(values) - other.in(values);
+    default Term then(DoubleUnaryOperator function) {
+        return values -> function.applyAsDouble(in(values));
+    }
+
+    /** Never below 0, for quantities that cannot be. */
+    default Term atLeastZero() {
+        return then(value -> Math.max(0, value));
     }
 }

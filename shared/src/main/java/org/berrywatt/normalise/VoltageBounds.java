@@ -9,7 +9,7 @@ import org.berrywatt.curve.OpenCircuitLaw;
  * @param shuntShare the most that the shunt may take of the photocurrent at open circuit, in [0, 1]
  */
 record VoltageBounds(double shuntShare) {
-    static final double CELL_TEMPERATURE_C = 25;
+    private static final double CELL_TEMPERATURE_C = CellTemperature.REFERENCE_C;
     static final double LOWEST_IDEALITY = 1;
     static final double HIGHEST_IDEALITY = 3;
     /** Energy between the conduction band of titanium dioxide and the iodide couple, over the elementary charge (from memory). */

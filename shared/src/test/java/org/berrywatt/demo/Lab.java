@@ -62,7 +62,9 @@ final class Lab {
                 new Estimate(area.areaM2(), area.standardUncertaintyM2()),
                 lights.at(
                         counting,
-                        BuildCatalogue.dyeFamilyOf(text(cell, "dyeSource").orElse(""))));
+                        BuildCatalogue.dyeFamilyOf(text(cell, "dyeSource").orElse(""))),
+                cell.text("team_id"),
+                null);
     }
 
     Observation observation(Row cell, String parameter) {

@@ -34,10 +34,9 @@ final class MeterBook {
     UnderLight underLight(Row reading) {
         return reading.text("kind").equals("light")
                 ? SpotReading.with(METER, amperes(reading), volts(reading))
-                : new LoadSweep(Sweep.of(points.where("reading_id", reading.text("id"))
-                                .map(MeterBook::point)
-                                .toList())
-                        .figures());
+                : LoadSweep.of(Sweep.of(points.where("reading_id", reading.text("id"))
+                        .map(MeterBook::point)
+                        .toList()));
     }
 
     private static SweepPoint point(Row row) {

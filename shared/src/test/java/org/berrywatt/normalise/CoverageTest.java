@@ -69,7 +69,10 @@ class CoverageTest {
 
     private static UnderLight spot(Diode diode, SplittableRandom random) {
         return new SpotReading(
-                read(diode.shortCircuitCurrentA(), random), read(diode.openCircuitVoltageV(), random), 0);
+                read(diode.shortCircuitCurrentA(), random),
+                read(diode.openCircuitVoltageV(), random),
+                0,
+                Double.POSITIVE_INFINITY);
     }
 
     private static Shown read(double value, SplittableRandom random) {
@@ -83,7 +86,7 @@ class CoverageTest {
                 .mapToDouble(i -> diode.openCircuitVoltageV() * i / 12)
                 .mapToObj(voltage -> point(voltage, diode.currentA(voltage), random))
                 .toList();
-        return new LoadSweep(Sweep.of(points).figures());
+        return LoadSweep.of(Sweep.of(points));
     }
 
     private static SweepPoint point(double voltageV, double currentA, SplittableRandom random) {

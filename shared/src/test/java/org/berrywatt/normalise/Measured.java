@@ -1,5 +1,6 @@
 package org.berrywatt.normalise;
 
+import java.util.List;
 import org.berrywatt.curve.SweepFigures;
 import org.berrywatt.light.DyeFamily;
 import org.berrywatt.light.EffectiveIrradiance;
@@ -24,11 +25,11 @@ final class Measured {
     }
 
     static CellMeasurement cell(UnderLight underLight, @Nullable Shown dark, Estimate area, LightAtCell light) {
-        return new CellMeasurement(underLight, dark, area, light);
+        return new CellMeasurement(underLight, dark, area, light, "meter 1", null);
     }
 
     static SpotReading spot(double currentA, double voltageV) {
-        return new SpotReading(shown(currentA), shown(voltageV), 0);
+        return new SpotReading(shown(currentA), shown(voltageV), 0, Double.POSITIVE_INFINITY);
     }
 
     /** A reading with 1 % of accuracy and a last digit of a thousandth. */
@@ -38,13 +39,15 @@ final class Measured {
 
     static LoadSweep sweep(double currentA, double voltageV, double fillFactor) {
         var power = currentA * voltageV * fillFactor;
-        return new LoadSweep(new SweepFigures(
-                new Estimate(currentA, 0.01 * currentA),
-                new Estimate(voltageV, 0.01 * voltageV),
-                new Estimate(power, 0.02 * power),
-                new Estimate(fillFactor, 0.02),
-                0.2 * currentA / voltageV,
-                true));
+        return new LoadSweep(
+                new SweepFigures(
+                        new Estimate(currentA, 0.01 * currentA),
+                        new Estimate(voltageV, 0.01 * voltageV),
+                        new Estimate(power, 0.02 * power),
+                        new Estimate(fillFactor, 0.02),
+                        0.2 * currentA / voltageV,
+                        true),
+                List.of());
     }
 
     static LightAtCell sunlight(double irradianceWm2) {

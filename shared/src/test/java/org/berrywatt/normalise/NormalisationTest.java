@@ -192,7 +192,10 @@ class NormalisationTest {
         assertRefused("reading", "(-∞, ∞), not NaN", () -> new Shown(Double.NaN, 0, 0));
         assertRefused("accuracy", "[0, ∞), not NaN", () -> new Shown(1, Double.NaN, 0));
         assertRefused("resolution", "[0, ∞), not -1.0", () -> new Shown(1, 0, -1));
-        assertRefused("burden", "[0, ∞), not -1.0", () -> new SpotReading(Measured.shown(1), Measured.shown(1), -1));
+        assertRefused(
+                "burden",
+                "[0, ∞), not -1.0",
+                () -> new SpotReading(Measured.shown(1), Measured.shown(1), -1, Double.POSITIVE_INFINITY));
         assertRefused("referenceIrradiance", "(0, ∞), not 0.0", () -> new Reference(0, 1));
         assertRefused("referenceArea", "(0, ∞), not NaN", () -> new Reference(1, Double.NaN));
     }
@@ -221,7 +224,8 @@ class NormalisationTest {
         var spot = new SpotReading(
                 new Shown(current, current * random.nextDouble(3), current * random.nextDouble()),
                 new Shown(voltage, voltage * random.nextDouble(3), voltage * random.nextDouble()),
-                Math.pow(10, random.nextDouble(0, 4)));
+                Math.pow(10, random.nextDouble(0, 4)),
+                Double.POSITIVE_INFINITY);
         return Measured.cell(
                 random.nextBoolean() ? spot : Measured.sweep(current, voltage, random.nextDouble(0.2, 0.9)),
                 random.nextBoolean() ? null : Measured.shown(current * random.nextDouble(-1, 1)),

@@ -60,7 +60,7 @@ class WorkedTest {
     @Test
     void hasATextForEveryStepInputAndNote() {
         var far = Measured.light(Lamp.HALOGEN, 2_000, true);
-        var burdened = new SpotReading(Measured.shown(1e-4), Measured.shown(0.4), 1_000);
+        var burdened = new SpotReading(Measured.shown(1e-4), Measured.shown(0.4), 1_000, Double.POSITIVE_INFINITY);
         var results = Stream.of(
                 Measured.cell(burdened, Measured.shown(1e-6), Measured.AREA, far),
                 Measured.cell(Measured.sweep(1e-4, 0.4, 0.4), null, Measured.AREA, Measured.sunlight(150)));

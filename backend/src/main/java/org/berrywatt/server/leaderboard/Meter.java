@@ -43,12 +43,14 @@ final class Meter {
         double burdenOhm =
                 METER.rangeOf(current.valueSi(), current.resolutionSi()).resistanceOhm();
         return new SpotReading(
-                shownCurrent(current), shown(METER.voltage(), Objects.requireNonNull(reading.voltage())), burdenOhm);
+                shownCurrent(current),
+                shown(METER.voltage(), Objects.requireNonNull(reading.voltage())),
+                burdenOhm,
+                METER.inputResistanceOhm());
     }
 
     private static LoadSweep sweep(List<RecordedPoint> points) {
-        return new LoadSweep(
-                Sweep.of(points.stream().map(Meter::point).toList()).figures());
+        return LoadSweep.of(Sweep.of(points.stream().map(Meter::point).toList()));
     }
 
     private static SweepPoint point(RecordedPoint point) {

@@ -14,8 +14,12 @@ import org.berrywatt.server.reading.RecordedReading;
 import org.berrywatt.uncertainty.Estimate;
 import org.jspecify.annotations.Nullable;
 
-/** A cell of which everything is known that a result needs, in the terms of the science. */
-record ReadCell(CellArea area, RecordedReading dark, RecordedReading underLight, LightAtCell light) {
+/**
+ * A cell of which everything is known that a result needs, in the terms of the science.
+ *
+ * @param meter names the multimeter: each team has its own
+ */
+record ReadCell(String meter, CellArea area, RecordedReading dark, RecordedReading underLight, LightAtCell light) {
 
     /**
      * Tells whether it is a solar cell.
@@ -32,7 +36,9 @@ record ReadCell(CellArea area, RecordedReading dark, RecordedReading underLight,
                 Meter.underLight(underLight),
                 darkCurrent(),
                 new Estimate(area.areaM2(), area.standardUncertaintyM2()),
-                light);
+                light,
+                meter,
+                null);
     }
 
     private @Nullable Shown darkCurrent() {

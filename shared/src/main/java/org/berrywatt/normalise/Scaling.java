@@ -1,0 +1,26 @@
+package org.berrywatt.normalise;
+
+import java.util.Optional;
+
+/**
+ * How a cell's figures follow the light to the reference.
+ *
+ * @param currentFactor short-circuit current at the reference over (current as read times the ratio of lights): 1 where current
+ *     is proportional to light
+ * @param voltageV open-circuit voltage at the reference light and the temperature of the reading
+ * @param fillFactorAsRead under the light of the reading
+ * @param fillFactor at the reference light
+ */
+record Scaling(Term currentFactor, Term voltageV, Term fillFactorAsRead, Term fillFactor) {
+
+    static Scaling of(
+            UnderLight underLight, Optional<LikelyDiodes> diodes, ClipTerms clips, Ratio ratio, Inputs inputs) {
+        if (underLight instanceof SpotReading spot) {
+            return BoundedScaling.of(spot, clips, ratio, inputs);
+        }
+        var sweep = (LoadSweep) underLight;
+        var measured = SweepFillFactor.of(sweep, clips, inputs);
+        return diodes.map(likely -> FittedScaling.of(likely, measured, clips, ratio, inputs))
+                .orElseGet(() -> BoundedScaling.of(sweep, measured, clips, ratio, inputs));
+    }
+}
