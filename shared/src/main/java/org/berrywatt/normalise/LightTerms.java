@@ -22,12 +22,14 @@ record LightTerms(Term logEffective, Term logTotal, double relativeUncertainty) 
     static LightTerms of(LightAtCell at, Inputs inputs) {
         var light = at.irradiance();
         var causes = LightCauses.of(at);
-        var reading = inputs.addLogarithm(Input.normal(READING, light.readingWm2(), "W/m²").sharedBy(causes.reading()));
-        var calibration =
-                inputs.addLogarithm(Input.normal(CALIBRATION, light.calibration(), "1").sharedBy(causes.calibration()));
-        var mismatch = inputs.addLogarithm(Input.normal(MISMATCH, light.mismatch(), "1").sharedBy(causes.mismatch()));
-        var total =
-                inputs.addLogarithm(Input.normal("input.lampTotal", totalFactor(light), "1").sharedBy(causes.total()));
+        var reading = inputs.addLogarithm(
+                Input.normal(READING, light.readingWm2(), "W/m²").sharedBy(causes.reading()));
+        var calibration = inputs.addLogarithm(
+                Input.normal(CALIBRATION, light.calibration(), "1").sharedBy(causes.calibration()));
+        var mismatch = inputs.addLogarithm(
+                Input.normal(MISMATCH, light.mismatch(), "1").sharedBy(causes.mismatch()));
+        var total = inputs.addLogarithm(
+                Input.normal("input.lampTotal", totalFactor(light), "1").sharedBy(causes.total()));
         var place = inputs.addLogarithm(Input.normal("input.place", 1, "1", PLACE_UNCERTAINTY));
         var shown = reading.plus(calibration).plus(place);
         return new LightTerms(shown.plus(mismatch), shown.plus(total), relativeUncertainty(light));

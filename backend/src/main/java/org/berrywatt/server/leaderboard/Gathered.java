@@ -30,7 +30,8 @@ record Gathered(Cell cell, Evidence evidence, Optional<Station> station, Optiona
     Optional<ReadCell> complete() {
         return area().flatMap(area -> evidence.dark()
                 .flatMap(dark -> evidence.underLight()
-                        .flatMap(reading -> light.map(it -> new ReadCell(cell.teamId().toString(), area, dark, reading, it)))));
+                        .flatMap(reading ->
+                                light.map(it -> new ReadCell(cell.teamId().toString(), area, dark, reading, it)))));
     }
 
     /** What to do next, most urgent first: readings first, since a fresh cell does not wait. */
