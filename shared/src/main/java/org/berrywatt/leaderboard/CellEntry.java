@@ -1,32 +1,31 @@
 package org.berrywatt.leaderboard;
 
-import java.util.List;
 import java.util.UUID;
-import org.berrywatt.normalise.SharedUncertainty;
-import org.berrywatt.uncertainty.Estimate;
 
-/** A declared cell as the ranking sees it. */
+/** A declared cell as the board sees it. */
 public sealed interface CellEntry {
     UUID cellId();
 
     /**
-     * A cell with a result.
+     * A cell whose result counts.
      *
-     * @param powerDensityWm2 in [0, ∞)
-     * @param shared the parts of its uncertainty that other cells share
+     * @param value in the unit of the rule's metric, in [0, ∞)
      */
-    record Counts(UUID cellId, Estimate powerDensityWm2, List<SharedUncertainty> shared) implements CellEntry {
+    record Counts(UUID cellId, double value, Trials trials, Verification verification) implements CellEntry {
         /**
          * Checks the result.
          *
-         * @throws IllegalArgumentException when the power density is not in [0, ∞)
+         * @throws IllegalArgumentException when the value is not in [0, ∞)
          */
         public Counts {
-            if (!(powerDensityWm2.value() >= 0)) {
-                throw new IllegalArgumentException("a power density lies in [0, ∞), not " + powerDensityWm2.value());
+            if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
+                throw new IllegalArgumentException("a result lies in [0, ∞), not " + value);
             }
         }
     }
+
+    /** A cell with a result that the rule does not take. */
+    record Excluded(UUID cellId, Verification verification, Obstacle obstacle) implements CellEntry {}
 
     /** A cell that broke at a stage or gave no output: it counts as 0. */
     record Failed(UUID cellId) implements CellEntry {}

@@ -1,26 +1,24 @@
 package org.berrywatt.leaderboard;
 
 import java.util.UUID;
-import org.berrywatt.uncertainty.Estimate;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A team's standing.
  *
- * @param place shared places are equal numbers; null while the team is not ranked
- * @param placeLow best place that the uncertainties allow; null while the team is not ranked
- * @param placeHigh worst place that the uncertainties allow; null while the team is not ranked
- * @param powerDensityWm2 the team's figure under the rule; null while the team is not ranked
- * @param counted cells with a result
+ * @param place null while the team is not ranked
+ * @param figure what the team is ranked by, in the unit of the rule's metric; null while the team is not ranked
+ * @param counted cells whose result counts
  * @param failed cells that count as 0
  * @param outstanding declared cells that are neither, in [0, cells per team]
+ * @param excluded outstanding cells with a result that the rule does not take
  */
 public record Standing(
         UUID teamId,
-        @Nullable Integer place,
-        @Nullable Integer placeLow,
-        @Nullable Integer placeHigh,
-        @Nullable Estimate powerDensityWm2,
+        @Nullable Place place,
+        @Nullable TeamFigure figure,
         int counted,
         int failed,
-        int outstanding) {}
+        int outstanding,
+        int excluded,
+        SideFigures side) {}

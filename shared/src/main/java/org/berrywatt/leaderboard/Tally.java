@@ -5,32 +5,65 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A team's cells sorted out, with the figure they make.
+ * A team's cells sorted out.
  *
- * @param figure null while the team is not ranked
+ * <p>A team is ranked from its first cell with a result on, or when all its declared cells have failed. While entry is open,
+ * declared cells that are still outstanding are left out: neither 0 nor counted. Once entry is closed they count as 0, so that no
+ * team gains by leaving its weak cells unmeasured. A result that the rule does not take is outstanding likewise.
+ *
+ * @param zeros cells that count as 0
  */
-record Tally(UUID teamId, @Nullable Combination figure, int counted, int failed, int outstanding) {
+record Tally(
+        UUID teamId,
+        List<CellEntry.Counts> counting,
+        int zeros,
+        int failed,
+        int outstanding,
+        int excluded,
+        SideFigures side) {
 
-    static Tally of(TeamCells team, Rule rule, int cellsPerTeam, boolean entryOpen) {
-        var counting = team.cells().stream()
-                .filter(CellEntry.Counts.class::isInstance)
-                .map(CellEntry.Counts.class::cast)
-                .toList();
-        var failed = (int)
-                team.cells().stream().filter(CellEntry.Failed.class::isInstance).count();
-        var declared = Math.max(cellsPerTeam, team.cells().size());
-        var outstanding = declared - counting.size() - failed;
-        var zeros = entryOpen ? failed : failed + outstanding;
-        var ranked = !counting.isEmpty() || (failed > 0 && zeros == declared);
+    static Tally of(TeamCells team, Terms terms) {
+        var counting = team.only(CellEntry.Counts.class);
+        counting.forEach(cell -> agree(cell, terms));
+        int failed = team.only(CellEntry.Failed.class).size();
+        int excluded = team.only(CellEntry.Excluded.class).size();
+        int declared = Math.max(terms.cellsPerTeam(), team.cells().size());
+        int outstanding = declared - counting.size() - failed;
         return new Tally(
-                team.teamId(), ranked ? figure(counting, zeros, rule) : null, counting.size(), failed, outstanding);
+                team.teamId(),
+                counting,
+                terms.entryOpen() ? failed : failed + outstanding,
+                failed,
+                outstanding,
+                excluded,
+                SideFigures.of(team, declared));
     }
 
-    private static Combination figure(List<CellEntry.Counts> counting, int zeros, Rule rule) {
-        return TeamFigure.of(counting, zeros).under(rule);
+    private static void agree(CellEntry.Counts cell, Terms terms) {
+        if (cell.trials().count() != terms.trials()) {
+            throw new IllegalArgumentException("every result of a board has " + terms.trials() + " trials, not "
+                    + cell.trials().count());
+        }
+    }
+
+    /** Null while the team is not ranked. */
+    @Nullable
+    Contender contender(Terms terms) {
+        if (counting.isEmpty()) {
+            return failed > 0 && zeros == failed + outstanding ? Contender.withNothing(this, terms) : null;
+        }
+        return Contender.of(this, terms);
     }
 
     Standing unranked() {
-        return new Standing(teamId, null, null, null, null, counted, failed, outstanding);
+        return standing(null, null);
+    }
+
+    Standing ranked(Place place, TeamFigure figure) {
+        return standing(place, figure);
+    }
+
+    private Standing standing(@Nullable Place place, @Nullable TeamFigure figure) {
+        return new Standing(teamId, place, figure, counting.size(), failed, outstanding, excluded, side);
     }
 }

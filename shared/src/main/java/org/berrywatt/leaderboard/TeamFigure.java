@@ -1,39 +1,20 @@
 package org.berrywatt.leaderboard;
 
-import java.util.Comparator;
-import java.util.List;
-import java.util.stream.Stream;
+import org.berrywatt.uncertainty.Interval;
+import org.berrywatt.uncertainty.Sample;
 
-/** The figure of a team under a rule, from cells that count and cells that count as 0. */
-record TeamFigure(List<Combination> worstFirst) {
+/**
+ * What a team is ranked by.
+ *
+ * @param value the figure that the cells' results make
+ * @param standardUncertainty standard deviation of the figure over the trials
+ * @param interval the shortest that holds 95 % of the trials
+ */
+public record TeamFigure(double value, double standardUncertainty, Interval interval) {
+    private static final double PROBABILITY = 0.95;
 
-    /** Cells in any order; equal values are told apart by the cell's identity, so that order never matters. */
-    static TeamFigure of(List<CellEntry.Counts> cells, int zeros) {
-        var counting = cells.stream()
-                .sorted(Comparator.comparingDouble((CellEntry.Counts cell) ->
-                                cell.powerDensityWm2().value())
-                        .thenComparing(CellEntry.Counts::cellId))
-                .map(Combination::of);
-        return new TeamFigure(
-                Stream.concat(Stream.generate(() -> Combination.ZERO).limit(zeros), counting)
-                        .toList());
-    }
-
-    Combination under(Rule rule) {
-        return switch (rule) {
-            case MEDIAN_OF_DECLARED -> median();
-            case BEST_CELL -> worstFirst.get(worstFirst.size() - 1);
-            case MEAN_OF_DECLARED -> mean();
-        };
-    }
-
-    private Combination median() {
-        var upper = worstFirst.get(worstFirst.size() / 2);
-        var lower = worstFirst.get((worstFirst.size() - 1) / 2);
-        return worstFirst.size() % 2 == 1 ? upper : lower.plus(upper).times(0.5);
-    }
-
-    private Combination mean() {
-        return worstFirst.stream().reduce(Combination.ZERO, Combination::plus).times(1.0 / worstFirst.size());
+    static TeamFigure of(double value, double[] trials) {
+        var sample = Sample.of(trials);
+        return new TeamFigure(value, sample.standardDeviation(), sample.shortestInterval(PROBABILITY));
     }
 }

@@ -1,0 +1,129 @@
+package org.berrywatt.leaderboard;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.UUID;
+
+/**
+ * Who is above whom, counted over the trials. Only whole numbers are kept, so that a team taken out and put in again leaves no
+ * trace, and no order of putting in matters.
+ */
+final class Contest {
+    private final int trials;
+    private final List<Row> rows = new ArrayList<>();
+
+    /** A contender with its counts: {@code wins} against each row, {@code above} in each trial. */
+    private static final class Row {
+        private final Contender contender;
+        private final short[] above;
+        private int[] wins;
+
+        Row(Contender contender, short[] above, int[] wins) {
+            this.contender = contender;
+            this.above = above;
+            this.wins = wins;
+        }
+
+        Row copy() {
+            return new Row(contender, above.clone(), wins.clone());
+        }
+    }
+
+    Contest(int trials) {
+        this.trials = trials;
+    }
+
+    Contest copy() {
+        var copy = new Contest(trials);
+        rows.forEach(row -> copy.rows.add(row.copy()));
+        return copy;
+    }
+
+    List<Contender> contenders() {
+        return rows.stream().map(row -> row.contender).toList();
+    }
+
+    void remove(UUID teamId) {
+        int index = indexOf(teamId);
+        if (index < 0) {
+            return;
+        }
+        var gone = rows.remove(index);
+        for (Row row : rows) {
+            uncount(gone.contender.trials(), row);
+            row.wins = without(index, row.wins);
+        }
+    }
+
+    void add(Contender contender) {
+        var added = new Row(contender, new short[trials], new int[rows.size() + 1]);
+        for (int i = 0; i < rows.size(); i++) {
+            var row = rows.get(i);
+            row.wins = Arrays.copyOf(row.wins, rows.size() + 1);
+            count(added, row, i);
+        }
+        rows.add(added);
+    }
+
+    /** Trials in which one is above the other. */
+    int wins(Contender one, Contender other) {
+        return row(one).wins[indexOf(other.teamId())];
+    }
+
+    /** Clearly better: above in at least 97.5 % of the trials. */
+    boolean isClearlyAbove(Contender one, Contender other) {
+        return wins(one, other) * 1000L >= trials * 975L;
+    }
+
+    double chanceAbove(Contender one, Contender other) {
+        return wins(one, other) / (double) trials;
+    }
+
+    PlaceInterval placeInterval(Contender contender) {
+        return PlaceInterval.of(row(contender).above, rows.size());
+    }
+
+    private static void count(Row added, Row row, int index) {
+        double[] mine = added.contender.trials();
+        double[] theirs = row.contender.trials();
+        int won = 0;
+        int lost = 0;
+        for (int trial = 0; trial < mine.length; trial++) {
+            int up = mine[trial] > theirs[trial] ? 1 : 0;
+            int down = theirs[trial] > mine[trial] ? 1 : 0;
+            won += up;
+            lost += down;
+            row.above[trial] += (short) up;
+            added.above[trial] += (short) down;
+        }
+        added.wins[index] = won;
+        row.wins[row.wins.length - 1] = lost;
+    }
+
+    private static void uncount(double[] gone, Row row) {
+        double[] theirs = row.contender.trials();
+        for (int trial = 0; trial < gone.length; trial++) {
+            row.above[trial] -= (short) (gone[trial] > theirs[trial] ? 1 : 0);
+        }
+    }
+
+    private static int[] without(int index, int[] wins) {
+        int[] shorter = Arrays.copyOf(wins, wins.length - 1);
+        System.arraycopy(wins, index + 1, shorter, index, shorter.length - index);
+        return shorter;
+    }
+
+    private Row row(Contender contender) {
+        return rows.get(indexOf(contender.teamId()));
+    }
+
+    private int indexOf(UUID teamId) {
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i).contender.teamId().equals(teamId)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}

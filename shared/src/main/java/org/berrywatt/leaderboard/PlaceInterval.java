@@ -1,0 +1,30 @@
+package org.berrywatt.leaderboard;
+
+/**
+ * The places that hold a team in 95 % of the trials, 2.5 % cut off at either end.
+ *
+ * @param best the first place at which more than 2.5 % of the trials are reached
+ * @param worst the first place at which at least 97.5 % are
+ */
+record PlaceInterval(int best, int worst) {
+
+    /** @param above for every trial how many teams are above, in [0, teams) */
+    static PlaceInterval of(short[] above, int teams) {
+        int[] trialsAt = new int[teams];
+        for (short count : above) {
+            trialsAt[count]++;
+        }
+        return new PlaceInterval(first(trialsAt, above.length * 25L + 1) + 1, first(trialsAt, above.length * 975L) + 1);
+    }
+
+    /** The first place by which so many thousandths of a trial are reached. */
+    private static int first(int[] trialsAt, long thousandths) {
+        long reached = 0;
+        int place = -1;
+        while (reached < thousandths) {
+            place++;
+            reached += trialsAt[place] * 1000L;
+        }
+        return place;
+    }
+}
