@@ -33,6 +33,7 @@ public final class Rehearsal {
     public final UUID labDayId = UUID.randomUUID();
     private final ApplicationContext server;
     private Instant now = NOON;
+    private Caller reader = TEACHER;
 
     public Rehearsal(ApplicationContext server) {
         this.server = server;
@@ -42,6 +43,12 @@ public final class Rehearsal {
     /** Sets the clock of the entries that follow. */
     public Rehearsal minute(int afterNoon) {
         now = NOON.plus(afterNoon, ChronoUnit.MINUTES);
+        return this;
+    }
+
+    /** Sets who takes the readings that follow. */
+    public Rehearsal readBy(Caller person) {
+        reader = person;
         return this;
     }
 
@@ -115,7 +122,7 @@ public final class Rehearsal {
         UUID id = UUID.randomUUID();
         var request =
                 new ReadingRequest(cellId, kind, stationId, typed(voltage), typed(current), points, true, null, now);
-        server.getBean(Readings.class).put(id, request, TEACHER, now);
+        server.getBean(Readings.class).put(id, request, reader, now);
         return id;
     }
 

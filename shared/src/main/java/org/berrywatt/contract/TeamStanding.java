@@ -8,9 +8,11 @@ import org.jspecify.annotations.Nullable;
  * A team on the leaderboard.
  *
  * @param place shared places are equal numbers; null while the team has no result
- * @param placeLow best place that the uncertainties allow
- * @param placeHigh worst place that the uncertainties allow
+ * @param placeLow best place of the 95 % place interval
+ * @param placeHigh worst place of the 95 % place interval
+ * @param chanceAboveNext chance to be above the next team in order, in [0, 1]; null for the last and while not ranked
  * @param powerDensityWm2 the team's figure under the day's rule
+ * @param side what else is told of the team
  */
 public record TeamStanding(
         UUID teamId,
@@ -19,6 +21,8 @@ public record TeamStanding(
         @Nullable Integer place,
         @Nullable Integer placeLow,
         @Nullable Integer placeHigh,
+        @Nullable Double chanceAboveNext,
         @Nullable Figure powerDensityWm2,
+        SideFiguresAnswer side,
         @Nullable Remark remark,
         List<CellStanding> cells) {}

@@ -29,7 +29,7 @@ final class Catalogue {
                 Arrays.stream(Stage.values()).map(Catalogue::stage).toList(),
                 keys(Arrays.stream(Lamp.values()).map(Lamp::key)),
                 keys(Arrays.stream(Instrument.values()).map(Instrument::key)),
-                keys(Arrays.stream(Rule.values()).map(Rule::key)));
+                keys(Rule.offered().stream().map(Rule::key)));
     }
 
     private static CatalogueAnswer.Unit unit(MeasuringUnit unit) {

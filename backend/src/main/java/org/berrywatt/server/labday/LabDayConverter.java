@@ -1,6 +1,5 @@
 package org.berrywatt.server.labday;
 
-import java.util.Arrays;
 import java.util.List;
 import org.berrywatt.contract.LabDayAnswer;
 import org.berrywatt.contract.LabDayRequest;
@@ -18,7 +17,7 @@ final class LabDayConverter {
     private static final int LONGEST_TITLE = 80;
     private static final int MOST_CELLS = 12;
     private static final List<String> RULES =
-            Arrays.stream(Rule.values()).map(Rule::key).toList();
+            Rule.offered().stream().map(Rule::key).toList();
 
     private LabDayConverter() {}
 

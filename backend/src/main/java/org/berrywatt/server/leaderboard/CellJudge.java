@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.berrywatt.contract.Remark;
 import org.berrywatt.curve.SweepRefused;
+import org.berrywatt.leaderboard.Verification;
+import org.berrywatt.normalise.LightAtCell;
 import org.berrywatt.normalise.Normalisation;
 import org.berrywatt.normalise.NormalisationRefused;
 import org.berrywatt.normalise.Reference;
@@ -12,26 +14,53 @@ import org.berrywatt.reading.Classification;
 import org.berrywatt.reading.SolarClass;
 import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.labday.LabDay;
+import org.berrywatt.uncertainty.Deviates;
 
 /** Makes of a cell's records either a result or what is missing for one. */
 final class CellJudge {
 
     private final DayRecord record;
     private final Reference reference;
+    private final KnownCells known;
+    private final Deviates deviates;
 
-    CellJudge(DayRecord record) {
+    CellJudge(DayRecord record, KnownCells known) {
         LabDay day = record.day();
         this.record = record;
+        this.known = known;
+        this.deviates = Drawn.deviates(day.id());
         this.reference = new Reference(day.referenceIrradianceWm2(), day.referenceAreaM2());
     }
 
     Judged judge(Cell cell) {
         return cell.failure()
                 .<Judged>map(outcome -> new Judged.Failed(cell, Remarks.failed(outcome)))
-                .orElseGet(() -> judge(Gathered.of(cell, record)));
+                .orElseGet(() -> verified(Gathered.of(cell, record)));
+    }
+
+    /** With what others made of the same cell. */
+    private Judged verified(Gathered gathered) {
+        return judge(gathered) instanceof Judged.Counts counts
+                ? counts.with(Verification.of(power(counts), byOthers(gathered)))
+                : judge(gathered);
+    }
+
+    private List<Double> byOthers(Gathered gathered) {
+        return gathered.byOthers(record).stream()
+                .map(this::judge)
+                .map(other -> other instanceof Judged.Counts counts ? power(counts) : Double.NaN)
+                .toList();
+    }
+
+    private static double power(Judged.Counts counts) {
+        return counts.result().powerDensityWm2().value();
     }
 
     private Judged judge(Gathered gathered) {
+        return known.judged(record.day().id(), reference, gathered, () -> judgeAnew(gathered));
+    }
+
+    private Judged judgeAnew(Gathered gathered) {
         return gathered.complete()
                 .map(read -> judge(gathered, read))
                 .orElseGet(() -> new Judged.Waiting(gathered.cell(), gathered.missing()));
@@ -54,7 +83,7 @@ final class CellJudge {
         return new Judged.Waiting(gathered.cell(), List.of(why));
     }
 
-    private static Judged counts(Gathered gathered, Classification found, Result result) {
+    private Judged counts(Gathered gathered, Classification found, Result result) {
         Stream<Remark> mixed = Stream.of(found)
                 .filter(it -> it.solarClass() == SolarClass.MIXED)
                 .map(Remarks::classified);
@@ -63,6 +92,9 @@ final class CellJudge {
         return new Judged.Counts(
                 gathered.cell(),
                 result,
+                Drawn.of(result, deviates, gathered.cell().id()),
+                gathered.light().map(LightAtCell::station).orElse(""),
+                Verification.NOT_READ_AGAIN,
                 Stream.of(mixed, sweep, notes).flatMap(it -> it).toList());
     }
 }

@@ -4,11 +4,14 @@ import java.util.List;
 import org.berrywatt.contract.BudgetLine;
 import org.berrywatt.contract.CellResultAnswer;
 import org.berrywatt.contract.CellStanding;
+import org.berrywatt.contract.Figure;
 import org.berrywatt.contract.Remark;
 import org.berrywatt.contract.StepAnswer;
+import org.berrywatt.leaderboard.Rule;
 import org.berrywatt.normalise.Result;
 import org.berrywatt.normalise.Step;
 import org.berrywatt.uncertainty.Contribution;
+import org.berrywatt.uncertainty.Estimate;
 import org.berrywatt.uncertainty.Input;
 
 /** A judged cell with its worked calculation. */
@@ -16,17 +19,18 @@ final class CellResults {
 
     private CellResults() {}
 
-    static CellResultAnswer of(Judged judged) {
-        CellStanding standing = CellStandings.of(judged);
+    static CellResultAnswer of(Judged judged, Rule rule) {
+        CellStanding standing = CellStandings.of(judged, rule, MainStation.of(List.of(judged)));
         if (judged instanceof Judged.Counts counts) {
-            return withResult(standing, counts.result(), counts.notes());
+            return withResult(standing, counts);
         }
         return judged instanceof Judged.Waiting waiting
                 ? withoutResult(standing, waiting.missing())
                 : withoutResult(standing, List.of());
     }
 
-    private static CellResultAnswer withResult(CellStanding standing, Result result, List<Remark> notes) {
+    private static CellResultAnswer withResult(CellStanding standing, Judged.Counts counts) {
+        Result result = counts.result();
         return new CellResultAnswer(
                 standing.cellId(),
                 standing.label(),
@@ -37,13 +41,19 @@ final class CellResults {
                 Figures.of(result.openCircuitVoltageV()),
                 Figures.of(result.fillFactor()),
                 standing.powerDensityWm2(),
-                Figures.of(result.powerAtReferenceAreaW()),
+                atReferenceArea(counts),
                 result.steps().stream().map(CellResults::step).toList(),
                 result.powerDensityWm2().contributions().stream()
                         .map(CellResults::line)
                         .toList(),
                 List.of(),
-                notes);
+                counts.notes());
+    }
+
+    private static Figure atReferenceArea(Judged.Counts counts) {
+        Estimate power = counts.result().powerAtReferenceAreaW();
+        double areaM2 = power.value() / counts.result().powerDensityWm2().value();
+        return Figures.of(power, counts.drawn().interval().times(areaM2));
     }
 
     private static CellResultAnswer withoutResult(CellStanding standing, List<Remark> missing) {

@@ -3,7 +3,9 @@ package org.berrywatt.server.leaderboard;
 import org.berrywatt.contract.CellStanding;
 import org.berrywatt.contract.Figure;
 import org.berrywatt.contract.Remark;
+import org.berrywatt.leaderboard.Candidate;
 import org.berrywatt.leaderboard.CellEntry;
+import org.berrywatt.leaderboard.Rule;
 import org.jspecify.annotations.Nullable;
 
 /** A judged cell as the Wall shows it and as the ranking takes it. */
@@ -11,13 +13,9 @@ final class CellStandings {
 
     private CellStandings() {}
 
-    static CellStanding of(Judged judged) {
+    static CellStanding of(Judged judged, Rule rule, String mainStation) {
         if (judged instanceof Judged.Counts counts) {
-            return standing(
-                    counts,
-                    "counts",
-                    power(counts),
-                    counts.notes().stream().findFirst().orElse(null));
+            return standing(counts, "counts", power(counts), remark(counts, entry(judged, rule, mainStation)));
         }
         if (judged instanceof Judged.Waiting waiting) {
             return standing(waiting, "waiting", null, waiting.missing().get(0));
@@ -25,16 +23,28 @@ final class CellStandings {
         return standing(judged, "failed", null, ((Judged.Failed) judged).how());
     }
 
-    static CellEntry entry(Judged judged) {
+    static CellEntry entry(Judged judged, Rule rule, String mainStation) {
         if (judged instanceof Judged.Counts counts) {
-            return new CellEntry.Counts(
-                    counts.cell().id(),
-                    counts.result().powerDensityWm2().estimate(),
-                    counts.result().shared());
+            return rule.entry(candidate(counts), mainStation);
         }
         return judged instanceof Judged.Failed failed
                 ? new CellEntry.Failed(failed.cell().id())
                 : new CellEntry.Waiting(judged.cell().id());
+    }
+
+    private static Candidate candidate(Judged.Counts counts) {
+        return new Candidate(
+                counts.cell().id(),
+                counts.result().powerDensityWm2().value(),
+                counts.drawn().trials(),
+                counts.station(),
+                counts.verification());
+    }
+
+    private static @Nullable Remark remark(Judged.Counts counts, CellEntry entry) {
+        return entry instanceof CellEntry.Excluded excluded
+                ? Remark.of("standing." + excluded.obstacle().key())
+                : counts.notes().stream().findFirst().orElse(null);
     }
 
     private static CellStanding standing(
@@ -42,7 +52,8 @@ final class CellStandings {
         return new CellStanding(judged.cell().id(), judged.cell().label(), standing, power, remark);
     }
 
-    private static Figure power(Judged.Counts counts) {
-        return Figures.of(counts.result().powerDensityWm2().estimate());
+    static Figure power(Judged.Counts counts) {
+        return Figures.of(
+                counts.result().powerDensityWm2().estimate(), counts.drawn().interval());
     }
 }

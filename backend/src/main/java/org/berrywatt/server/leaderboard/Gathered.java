@@ -8,6 +8,7 @@ import org.berrywatt.normalise.LightAtCell;
 import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.cell.CellArea;
 import org.berrywatt.server.light.Station;
+import org.berrywatt.server.reading.ReadingKind;
 import org.berrywatt.server.reading.RecordedReading;
 
 /**
@@ -19,7 +20,32 @@ import org.berrywatt.server.reading.RecordedReading;
 record Gathered(Cell cell, Evidence evidence, Optional<Station> station, Optional<LightAtCell> light) {
 
     static Gathered of(Cell cell, DayRecord day) {
-        Evidence evidence = Evidence.among(day.readingsOf(cell));
+        return of(cell, day, day.readingsOf(cell));
+    }
+
+    /** The same of each person who read the cell under light, apart from the one whose reading counts. */
+    List<Gathered> byOthers(DayRecord day) {
+        List<RecordedReading> all = day.readingsOf(cell);
+        return all.stream()
+                .filter(reading -> reading.kind() != ReadingKind.DARK)
+                .map(RecordedReading::writtenBy)
+                .filter(other -> evidence.underLight()
+                        .filter(counting -> !counting.writtenBy().equals(other))
+                        .isPresent())
+                .distinct()
+                .map(other -> of(cell, day, readBy(other, all)))
+                .toList();
+    }
+
+    private static List<RecordedReading> readBy(String person, List<RecordedReading> all) {
+        return all.stream()
+                .filter(reading -> reading.kind() == ReadingKind.DARK
+                        || reading.writtenBy().equals(person))
+                .toList();
+    }
+
+    private static Gathered of(Cell cell, DayRecord day, List<RecordedReading> readings) {
+        Evidence evidence = Evidence.among(readings);
         Optional<Station> station = evidence.underLight().flatMap(day::stationOf);
         Optional<LightAtCell> light = evidence.underLight()
                 .flatMap(reading -> station.flatMap(it -> CellLight.of(cell, it, reading.acceptedAt())));

@@ -3,6 +3,7 @@ package org.berrywatt.server.leaderboard;
 import java.util.UUID;
 import org.berrywatt.contract.CellResultAnswer;
 import org.berrywatt.contract.LeaderboardState;
+import org.berrywatt.leaderboard.Rule;
 import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.labday.LabDay;
 import org.springframework.stereotype.Service;
@@ -17,9 +18,13 @@ public class Leaderboards {
     private static final double CM2_PER_M2 = 1e4;
 
     private final DayRecords records;
+    private final KnownCells known;
+    private final KnownBoards boards;
 
-    Leaderboards(DayRecords records) {
+    Leaderboards(DayRecords records, KnownCells known, KnownBoards boards) {
         this.records = records;
+        this.known = known;
+        this.boards = boards;
     }
 
     /**
@@ -37,11 +42,13 @@ public class Leaderboards {
                 day.referenceIrradianceWm2(),
                 day.referenceAreaM2() * CM2_PER_M2,
                 day.entryOpen(),
-                new TeamStandings(record).ranked());
+                new TeamStandings(record, known, boards).ranked());
     }
 
     /** The result of a cell with its worked calculation. */
     public CellResultAnswer result(Cell cell) {
-        return CellResults.of(new CellJudge(records.of(cell.labDayId())).judge(cell));
+        DayRecord record = records.of(cell.labDayId());
+        Rule rule = Rule.of(record.day().rule());
+        return CellResults.of(new CellJudge(record, known).judge(cell), rule);
     }
 }

@@ -13,7 +13,7 @@ final class TeamRemarks {
     /** Why a team has no place, or how many of its declared cells are not in its figure yet. */
     static @Nullable Remark of(Standing standing, boolean entryOpen) {
         if (standing.place() == null) {
-            return Remark.of("standing.team.noResult");
+            return Remark.of(standing.excluded() > 0 ? "standing.team.noneVerified" : "standing.team.noResult");
         }
         if (standing.counted() == 0) {
             return Remark.of("standing.team.allFailed");

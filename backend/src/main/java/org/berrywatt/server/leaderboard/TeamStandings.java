@@ -2,19 +2,22 @@ package org.berrywatt.server.leaderboard;
 
 import static java.util.stream.Collectors.toMap;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.berrywatt.contract.SideFiguresAnswer;
 import org.berrywatt.contract.TeamStanding;
-import org.berrywatt.leaderboard.Ranking;
+import org.berrywatt.leaderboard.Place;
 import org.berrywatt.leaderboard.Rule;
+import org.berrywatt.leaderboard.SideFigures;
 import org.berrywatt.leaderboard.Standing;
 import org.berrywatt.leaderboard.TeamCells;
+import org.berrywatt.leaderboard.Terms;
 import org.berrywatt.server.labday.LabDay;
 import org.berrywatt.server.team.Team;
 
@@ -24,15 +27,22 @@ final class TeamStandings {
     private final DayRecord record;
     private final Map<UUID, Team> teams;
     private final Map<UUID, List<Judged>> cells;
+    private final KnownBoards boards;
+    private final Rule rule;
+    private final String mainStation;
 
-    TeamStandings(DayRecord record) {
-        CellJudge judge = new CellJudge(record);
+    TeamStandings(DayRecord record, KnownCells known, KnownBoards boards) {
+        CellJudge judge = new CellJudge(record, known);
         this.record = record;
+        this.boards = boards;
+        this.rule = Rule.of(record.day().rule());
         this.teams = record.teams().stream().collect(toMap(Team::id, Function.identity()));
         this.cells = record.teams().stream()
                 .collect(toMap(
                         Team::id,
                         team -> record.cellsOf(team).stream().map(judge::judge).toList()));
+        this.mainStation =
+                MainStation.of(cells.values().stream().flatMap(List::stream).toList());
     }
 
     /** Best first; teams without a place last, in order of creation. */
@@ -49,38 +59,49 @@ final class TeamStandings {
     private List<TeamStanding> standings() {
         LabDay day = record.day();
         List<TeamCells> declared = record.teams().stream().map(this::declared).toList();
-        return Ranking.of(declared, rule(day), day.cellsPerTeam(), day.entryOpen()).stream()
+        Terms terms = new Terms(rule, day.cellsPerTeam(), day.entryOpen(), Drawn.TRIALS);
+        return boards.board(day.id(), terms, declared).standings().stream()
                 .map(this::standing)
                 .toList();
     }
 
     private TeamCells declared(Team team) {
         return new TeamCells(
-                team.id(), judged(team).stream().map(CellStandings::entry).toList());
+                team.id(),
+                judged(team).stream()
+                        .map(cell -> CellStandings.entry(cell, rule, mainStation))
+                        .toList());
     }
 
     private TeamStanding standing(Standing standing) {
         Team team = Objects.requireNonNull(teams.get(standing.teamId()));
+        Optional<Place> place = Optional.ofNullable(standing.place());
         return new TeamStanding(
                 team.id(),
                 team.name(),
                 team.mark(),
-                standing.place(),
-                standing.placeLow(),
-                standing.placeHigh(),
-                Figures.ofNullable(standing.powerDensityWm2()),
+                place.map(Place::number).orElse(null),
+                place.map(Place::best).orElse(null),
+                place.map(Place::worst).orElse(null),
+                place.map(Place::chanceAboveNext).orElse(null),
+                Figures.of(standing.figure()),
+                side(standing.side()),
                 TeamRemarks.of(standing, record.day().entryOpen()),
-                judged(team).stream().map(CellStandings::of).toList());
+                judged(team).stream()
+                        .map(cell -> CellStandings.of(cell, rule, mainStation))
+                        .toList());
     }
 
     private List<Judged> judged(Team team) {
         return cells.getOrDefault(team.id(), List.of());
     }
 
-    private static Rule rule(LabDay day) {
-        return Arrays.stream(Rule.values())
-                .filter(rule -> rule.key().equals(day.rule()))
-                .findFirst()
-                .orElseThrow();
+    private static SideFiguresAnswer side(SideFigures side) {
+        return new SideFiguresAnswer(
+                side.working(),
+                side.declared(),
+                side.geometricDeviation(),
+                side.bestVerifiedCell(),
+                side.bestVerified());
     }
 }

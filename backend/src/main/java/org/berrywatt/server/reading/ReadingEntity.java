@@ -99,6 +99,7 @@ class ReadingEntity {
                 measured(voltage),
                 measured(current),
                 points.stream().map(SweepRow::view).toList(),
+                origin.writtenBy(),
                 origin.acceptedAt());
     }
 

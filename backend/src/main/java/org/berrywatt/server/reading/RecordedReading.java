@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param voltage in V; set for dark checks and light readings
  * @param current in A, delivered current positive; set for dark checks and light readings
  * @param points rows of a sweep in the order typed, empty otherwise
+ * @param writtenBy who wrote it, for example {@code "team 7d4c..."}
  * @param acceptedAt when the server accepted it; readings are ordered by this
  */
 public record RecordedReading(
@@ -22,4 +23,5 @@ public record RecordedReading(
         @Nullable Measured voltage,
         @Nullable Measured current,
         List<RecordedPoint> points,
+        String writtenBy,
         Instant acceptedAt) {}

@@ -158,7 +158,13 @@ class LabDaysTest {
     @Test
     void takesAReferenceAreaGivenAsTwoSides() {
         var request = new LabDayRequest(
-                "Sides", bench.day.date(), new Typed("10", "mWcm2"), new Typed("15 x 20", "mm"), "bestCell", 12, false);
+                "Sides",
+                bench.day.date(),
+                new Typed("10", "mWcm2"),
+                new Typed("15 x 20", "mm"),
+                "bestVerified",
+                12,
+                false);
         var day = teacher.answer(teacher.put(request, DAY, UUID.randomUUID()), LabDayAnswer.class);
         assertThat(day.referenceAreaCm2()).isEqualTo(3);
         assertThat(day.referenceIrradianceWm2()).isEqualTo(100);

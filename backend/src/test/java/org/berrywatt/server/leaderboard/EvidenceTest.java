@@ -105,6 +105,6 @@ class EvidenceTest {
 
     private static RecordedReading reading(ReadingKind kind, @Nullable UUID station, int minute) {
         Instant at = NOON.plus(minute, ChronoUnit.MINUTES);
-        return new RecordedReading(UUID.randomUUID(), CELL, kind, station, null, null, List.of(), at);
+        return new RecordedReading(UUID.randomUUID(), CELL, kind, station, null, null, List.of(), "team", at);
     }
 }

@@ -11,9 +11,11 @@ import org.berrywatt.contract.BudgetLine;
 import org.berrywatt.contract.CellResultAnswer;
 import org.berrywatt.contract.CellStanding;
 import org.berrywatt.contract.Remark;
+import org.berrywatt.contract.SideFiguresAnswer;
 import org.berrywatt.contract.TeamStanding;
 import org.berrywatt.server.Rehearsal;
 import org.berrywatt.server.ServerTest;
+import org.berrywatt.server.access.Caller;
 import org.berrywatt.server.cell.Cells;
 import org.berrywatt.server.platform.Texts;
 import org.jspecify.annotations.Nullable;
@@ -150,6 +152,44 @@ class LeaderboardsTest {
 
         assertThat(teams).extracting(TeamStanding::name).containsExactly("Spruce", "Larch", "Yew");
         assertThat(teams).extracting(TeamStanding::place).containsExactly(1, 1, null);
+    }
+
+    @Test
+    void tellsHowSureAPlaceIs() {
+        litCell("L1", "400 mV", "0.900 mA");
+        team = day.team("Spruce");
+        litCell("S1", "400 mV", "0.905 mA");
+
+        List<TeamStanding> teams = leaderboards.of(day.labDayId).teams();
+
+        assertThat(teams).extracting(TeamStanding::placeLow).containsExactly(1, 1);
+        assertThat(teams).extracting(TeamStanding::placeHigh).containsExactly(2, 2);
+        // 0.6 % apart and known to a tenth at best: little better than a coin
+        assertThat(Objects.requireNonNull(teams.get(0).chanceAboveNext())).isBetween(0.45, 0.65);
+        assertThat(teams.get(1).chanceAboveNext()).isNull();
+    }
+
+    @Test
+    void verifiesACellThatSomebodyElseReadAlike() {
+        day.readBy(new Caller.TeamMember(team, day.labDayId));
+        var alike = litCell("L1", "400 mV", "0.900 mA");
+        var different = litCell("L2", "400 mV", "1.200 mA");
+        assertThat(sideOf("Larch").bestVerifiedCell()).isNull();
+
+        day.minute(5).readBy(Rehearsal.TEACHER);
+        day.lit(alike, yard, "402 mV", "0.890 mA");
+        day.lit(different, yard, "400 mV", "0.600 mA");
+
+        assertThat(sideOf("Larch").bestVerifiedCell()).isEqualTo(alike);
+        assertThat(sideOf("Larch").working()).isEqualTo(2);
+    }
+
+    private SideFiguresAnswer sideOf(String name) {
+        return leaderboards.of(day.labDayId).teams().stream()
+                .filter(standing -> standing.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .side();
     }
 
     @Test
