@@ -1,19 +1,29 @@
 package org.berrywatt.benchmark;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.berrywatt.curve.Diode;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/**
- * A published curve: its diode and the voltages at which it is tabulated. The files name their sources.
- *
- * @param voltagesV from short to open circuit
- */
-record PublishedCurve(Diode diode, List<Double> voltagesV) {
+/** A published curve between short and open circuit. The files name their sources. */
+final class PublishedCurve {
     private static final double ZERO_CELSIUS_K = 273.15;
+
+    private final Diode diode;
+    private final double[] voltagesV;
+    private final double[] currentsA;
+
+    private PublishedCurve(Diode diode, Stream<JsonNode> voltages) {
+        var openV = diode.openCircuitVoltageV();
+        this.diode = diode;
+        this.voltagesV = voltages.mapToDouble(node -> Double.parseDouble(node.asString()))
+                .filter(voltageV -> voltageV >= 0 && voltageV <= openV)
+                .toArray();
+        this.currentsA = DoubleStream.of(voltagesV).map(diode::currentA).toArray();
+    }
 
     /** Eighteen curves, from silicon cells and modules to leaky home-made dye cells. */
     static List<PublishedCurve> all() {
@@ -33,12 +43,13 @@ record PublishedCurve(Diode diode, List<Double> voltagesV) {
         var ideality =
                 number(node, "ideality_per_cell") * node.get("cells_in_series").asInt();
         var temperatureC = number(node, "temperature_K") - ZERO_CELSIUS_K;
-        return within(diode(node, ideality, temperatureC), elements(node.get("voltages")));
+        return new PublishedCurve(diode(node, ideality, temperatureC), elements(node.get("voltages")));
     }
 
     private static PublishedCurve dyeCell(JsonNode node) {
         var diode = diode(node, number(node, "ideality"), number(node, "temperature_C"));
-        return within(diode, elements(node.get("points_voltage_current")).map(pair -> pair.get(0)));
+        return new PublishedCurve(
+                diode, elements(node.get("points_voltage_current")).map(pair -> pair.get(0)));
     }
 
     private static Diode diode(JsonNode node, double idealityFactor, double temperatureC) {
@@ -51,13 +62,16 @@ record PublishedCurve(Diode diode, List<Double> voltagesV) {
                 temperatureC);
     }
 
-    private static PublishedCurve within(Diode diode, Stream<JsonNode> voltages) {
-        var openV = diode.openCircuitVoltageV();
-        return new PublishedCurve(
-                diode,
-                voltages.map(node -> Double.parseDouble(node.asString()))
-                        .filter(voltageV -> voltageV >= 0 && voltageV <= openV)
-                        .toList());
+    Diode diode() {
+        return diode;
+    }
+
+    double[] voltagesV() {
+        return voltagesV;
+    }
+
+    double[] currentsA() {
+        return currentsA;
     }
 
     private static Stream<JsonNode> elements(JsonNode array) {
