@@ -101,7 +101,7 @@ class SpectraTest {
         assertThat(daylight.toNm()).isEqualTo(2500);
     }
 
-    private static @Nullable Spectrum spectrum(Published published) {
+    static @Nullable Spectrum spectrum(Published published) {
         var source = published.source();
         if (source.startsWith("ASTM")) {
             return Spectra.AM15G;
