@@ -54,6 +54,13 @@ public record EffectiveIrradiance(
         return of(lamp, Instrument.REFERENCE_CELL, dye, cell.readingWm2(currentA), cell.calibration());
     }
 
+    /** Illuminance of the lamp, in lx: what a lux meter reads, or what the lamp's efficacy makes of its total irradiance. */
+    public Estimate illuminanceLx() {
+        return instrument == Instrument.LUX_METER
+                ? product(readingWm2.times(Sunlight.LUX_PER_WM2), calibration, Estimate.exact(1))
+                : product(totalWm2, efficacyLmPerW, Estimate.exact(1));
+    }
+
     /** The reading in lx that belongs to {@link #readingWm2}. */
     public double readingLx() {
         return readingWm2.value() * Sunlight.LUX_PER_WM2;

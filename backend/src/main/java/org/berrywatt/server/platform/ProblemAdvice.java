@@ -76,7 +76,7 @@ class ProblemAdvice {
 
     private static void addHeaders(Refusal refusal, HttpHeaders headers) {
         switch (refusal.code()) {
-            case SLOW_DOWN -> headers.set(HttpHeaders.RETRY_AFTER, refusal.text("seconds"));
+            case SLOW_DOWN, CALCULATION_TOO_MANY -> headers.set(HttpHeaders.RETRY_AFTER, refusal.text("seconds"));
             case SIGN_IN_NEEDED, SIGN_IN_REFUSED -> headers.set(HttpHeaders.WWW_AUTHENTICATE, "Pass");
             default -> {}
         }

@@ -26,6 +26,14 @@ final class ProblemStatus {
                     STATION_DARK,
                     SWEEP_TOO_SHORT,
                     SWEEP_ROW_INCOMPLETE,
+                    SWEEP_TOO_FEW_LOADS,
+                    SWEEP_NO_SPREAD,
+                    SWEEP_WRONG_QUADRANT,
+                    SWEEP_NOT_FALLING,
+                    CALCULATION_OUT_OF_RANGE,
+                    CALCULATION_LIST_LENGTH,
+                    CALCULATION_EITHER,
+                    CALCULATION_NO_RESULT,
                     PASSWORD_WEAK -> HttpStatus.UNPROCESSABLE_CONTENT;
             case LABEL_TAKEN, NAME_TAKEN, CELLS_FULL, LABDAY_CLOSED, ID_REUSED, REPLACED_ALREADY, SETUP_DONE ->
                 HttpStatus.CONFLICT;
@@ -33,7 +41,7 @@ final class ProblemStatus {
             case NOT_FOUND -> HttpStatus.NOT_FOUND;
             case SIGN_IN_NEEDED, SIGN_IN_REFUSED -> HttpStatus.UNAUTHORIZED;
             case NOT_ALLOWED, TEAM_CODE_NEEDED, PAGE_OUTDATED -> HttpStatus.FORBIDDEN;
-            case SLOW_DOWN -> HttpStatus.TOO_MANY_REQUESTS;
+            case SLOW_DOWN, CALCULATION_TOO_MANY -> HttpStatus.TOO_MANY_REQUESTS;
             case REQUEST_TOO_LARGE -> HttpStatus.CONTENT_TOO_LARGE;
             case REQUEST_UNREADABLE -> HttpStatus.BAD_REQUEST;
             case REQUEST_METHOD -> HttpStatus.METHOD_NOT_ALLOWED;

@@ -6,12 +6,12 @@ import org.jspecify.annotations.Nullable;
  * A light reading and how the cell stands in that light. Either illuminance or irradiance is given.
  *
  * @param source key of a lamp, or {@code "blackBody"}
- * @param illuminanceLx what a lux meter shows, in (0, 1e6]
- * @param irradianceWm2 what a meter in W/m² shows, in (0, 1e5]
+ * @param illuminanceLx what a lux meter shows, in [1e-3, 1e6]
+ * @param irradianceWm2 what a meter in W/m² shows, in [1e-3, 1e5]
  * @param blackBodyK temperature of a black body, in [1000, 20000]
- * @param distanceM from a small lamp to the cell, in (0, 1000]; the reading is carried there by the inverse-square law
- * @param readAtM from the lamp to where the reading was taken, in (0, 1000]; 1 when left out
- * @param lampDiameterM in (0, 10]; 0.05 when left out
+ * @param distanceM from a small lamp to the cell, in [1e-3, 1000]; the reading is carried there by the inverse-square law
+ * @param readAtM from the lamp to where the reading was taken, in [1e-3, 1000]; 1 when left out
+ * @param lampDiameterM in [0, 10]; 0.05 when left out
  * @param angleDeg between the light and the normal of the cell, in [0, 90); 0 when left out. The reading is taken squarely
  * @param dye key of a dye family; {@code "other"} when left out
  * @param instrument key of an instrument; for irradiance {@code "solarMeter"} when left out

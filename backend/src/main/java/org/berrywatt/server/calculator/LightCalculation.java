@@ -1,0 +1,60 @@
+package org.berrywatt.server.calculator;
+
+import java.util.List;
+import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.contract.calculation.LightAnswer;
+import org.berrywatt.contract.calculation.LightRequest;
+import org.berrywatt.light.DyeFamily;
+import org.berrywatt.light.EffectiveIrradiance;
+import org.berrywatt.light.Instrument;
+import org.berrywatt.server.platform.Refusal;
+import org.berrywatt.uncertainty.Estimate;
+
+/** The light on a cell, from a reading of it. */
+final class LightCalculation {
+
+    private LightCalculation() {}
+
+    static LightAnswer of(LightRequest request) {
+        return answer(irradiance(request));
+    }
+
+    private static EffectiveIrradiance irradiance(LightRequest request) {
+        var lux = isLux(request);
+        var reading = lux
+                ? Ranges.ILLUMINANCE_LX.need("illuminanceLx", request.illuminanceLx())
+                : Ranges.IRRADIANCE_WM2.need("irradianceWm2", request.irradianceWm2());
+        return EffectiveIrradiance.of(
+                Keys.LAMPS.need("source", request.source()),
+                Keys.INSTRUMENTS.or(Instrument.SOLAR_METER, "instrument", request.instrument()),
+                Keys.DYES.or(DyeFamily.OTHER, "dye", request.dye()),
+                Estimate.exact(reading),
+                lux);
+    }
+
+    private static boolean isLux(LightRequest request) {
+        var lux = request.illuminanceLx() != null;
+        if (lux == (request.irradianceWm2() != null)) {
+            throw Refusal.of(ProblemCode.CALCULATION_EITHER)
+                    .field(lux ? "irradianceWm2" : "illuminanceLx")
+                    .limit("illuminanceLx, irradianceWm2");
+        }
+        return lux;
+    }
+
+    private static LightAnswer answer(EffectiveIrradiance light) {
+        return new LightAnswer(
+                light.efficacyLmPerW().value(),
+                light.totalWm2().value(),
+                light.illuminanceLx().value(),
+                light.mismatch().value(),
+                light.effectiveWm2().value(),
+                new LightAnswer.Uncertainties(
+                        Spreads.of(light.efficacyLmPerW()),
+                        Spreads.of(light.totalWm2()),
+                        Spreads.of(light.illuminanceLx()),
+                        Spreads.of(light.mismatch()),
+                        Spreads.of(light.effectiveWm2())),
+                List.of());
+    }
+}

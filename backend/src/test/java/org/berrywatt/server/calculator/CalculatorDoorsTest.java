@@ -1,0 +1,133 @@
+package org.berrywatt.server.calculator;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.berrywatt.server.ServerTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.http.MediaType;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import tools.jackson.databind.json.JsonMapper;
+
+/** What all doors of the calculator have in common: nobody is asked who they are, and nothing breaks them. */
+@ServerTest
+class CalculatorDoorsTest {
+
+    private static final Map<String, String> GOOD = Map.of("diode", """
+            {"photocurrentA": 1e-3, "saturationCurrentA": 1e-7, "idealityFactor": 2, "seriesResistanceOhm": 50,
+             "shuntResistanceOhm": 5000, "temperatureC": 25, "cellsInSeries": 1, "voltagesV": [-0.1, 0, 0.1, 0.3, 0.6]}
+            """, "curve", """
+            {"points": [{"voltageV": 0, "currentA": 1e-3}, {"voltageV": 0.1, "currentA": 9e-4},
+             {"voltageV": 0.2, "currentA": 8e-4}, {"loadOhm": 500, "currentA": 6e-4},
+             {"voltageV": 0.4, "loadOhm": 1000, "voltageUncertaintyV": 1e-3, "currentUncertaintyA": 1e-6},
+             {"voltageV": 0.5, "currentA": 0}],
+             "areaCm2": 4, "irradianceWm2": 800, "temperatureC": 25, "cellsInSeries": 1}
+            """, "light", """
+            {"source": "coolLed", "illuminanceLx": 2000, "blackBodyK": 2856, "distanceM": 2, "readAtM": 1,
+             "lampDiameterM": 0.05, "angleDeg": 30, "dye": "anthocyanin", "instrument": "luxMeter"}
+            """);
+
+    private final MockMvcTester server;
+    private final Calculator calculator;
+
+    @Autowired
+    CalculatorDoorsTest(MockMvcTester server, JsonMapper json) {
+        this.server = server;
+        calculator = new Calculator(server, json);
+    }
+
+    private static String good(String door) {
+        return Objects.requireNonNull(GOOD.get(door));
+    }
+
+    static List<String> doors() {
+        return List.copyOf(GOOD.keySet());
+    }
+
+    @ParameterizedTest
+    @MethodSource("doors")
+    void answersAnybodyWithoutAPassOrAToken(String door) {
+        assertThat(calculator.post(door, good(door))).hasStatusOk();
+    }
+
+    @ParameterizedTest
+    @MethodSource("doors")
+    void staysOnItsFeetWhateverIsSent(String door) {
+        var junk = new Junk(2026);
+        for (int i = 0; i < 800; i++) {
+            var body = junk.spoil(good(door));
+            var result = calculator.postFrom("10.1." + door.length() + "." + i / 100, door, body);
+            assertThat(result.getResponse().getStatus()).as(body).isIn(200, 400, 422);
+            if (result.getResponse().getStatus() == 200) {
+                assertThat(Calculator.text(result)).as(body).doesNotContain("NaN", "Infinity");
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "null", "[]", "3", "{", "{\"points\": 3}", "{\"voltagesV\": [{}]}", "\"curve\""})
+    void refusesWhatIsNoRequest(String body) {
+        assertThat(doors())
+                .allSatisfy(door -> assertThat(calculator.post(door, body)).hasStatus4xxClientError());
+    }
+
+    @ParameterizedTest
+    @MethodSource("doors")
+    void refusesAnEmptyRequestByWhatIsMissing(String door) {
+        var problem = calculator.problem(door, "{}", door.equals("light") ? "calculation.either" : "value.missing");
+        assertThat(problem.field()).isNotNull();
+    }
+
+    @Test
+    void refusesABodyOver64Kilobytes() {
+        var rows = IntStream.range(0, 3000)
+                .mapToObj(i -> "{\"voltageV\":0.1,\"currentA\":1e-3}")
+                .collect(Collectors.joining(",", "{\"points\":[", "]}"));
+        assertThat(calculator.problem("curve", rows, "request.tooLarge").status())
+                .isEqualTo(413);
+    }
+
+    @Test
+    void refusesOtherMethodsAndMediaTypes() {
+        assertThat(server.get().uri("/api/calculations/diode")).hasStatus(405);
+        assertThat(server.post()
+                        .uri("/api/calculations/diode")
+                        .contentType(MediaType.TEXT_PLAIN)
+                        .content(good("diode")))
+                .hasStatus(415);
+        assertThat(server.post().uri("/api/calculations/yesterday").contentType(MediaType.APPLICATION_JSON))
+                .hasStatus(404);
+    }
+
+    @Test
+    void slowsDownAnAddressThatAsksWithoutEndAndNobodyElse() {
+        var refused = IntStream.range(0, 5000)
+                .mapToObj(i -> calculator.postFrom("10.2.0.1", "light", "{}"))
+                .filter(result -> result.getResponse().getStatus() == 429)
+                .findFirst()
+                .orElseThrow();
+        assertThat(Calculator.text(refused)).contains("calculation.tooMany");
+        assertThat(Integer.parseInt(refused.getResponse().getHeader("Retry-After")))
+                .isPositive();
+        assertThat(calculator.postFrom("10.2.0.2", "light", good("light"))).hasStatusOk();
+    }
+
+    @Test
+    void describesEveryDoorWithItsUnits() {
+        assertThat(server.get().uri("/v3/api-docs"))
+                .hasStatusOk()
+                .bodyText()
+                .contains(doors().stream()
+                        .map(door -> "/api/calculations/" + door)
+                        .toList())
+                .contains("shortCircuitCurrentA", "effectiveIrradianceWm2", "saturationCurrentA");
+    }
+}
