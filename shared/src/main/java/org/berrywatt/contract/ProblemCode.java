@@ -29,6 +29,8 @@ public enum ProblemCode {
     CALCULATION_OUT_OF_RANGE("calculation.outOfRange"),
     CALCULATION_LIST_LENGTH("calculation.listLength"),
     CALCULATION_EITHER("calculation.either"),
+    CALCULATION_TOO_NEAR("calculation.tooNear"),
+    CALCULATION_SPECTRUM("calculation.spectrum"),
     CALCULATION_NO_RESULT("calculation.noResult"),
     CALCULATION_TOO_MANY("calculation.tooMany"),
     LABDAY_CLOSED("labday.closed"),

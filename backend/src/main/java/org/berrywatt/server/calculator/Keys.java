@@ -9,14 +9,12 @@ import java.util.Objects;
 import java.util.function.Function;
 import org.berrywatt.light.DyeFamily;
 import org.berrywatt.light.Instrument;
-import org.berrywatt.light.Lamp;
 import org.berrywatt.server.typed.Given;
 import org.jspecify.annotations.Nullable;
 
 /** Choices of the science by their key on the wire. */
 record Keys<E>(Map<String, E> byKey) {
 
-    static final Keys<Lamp> LAMPS = of(Lamp.values(), Lamp::key);
     static final Keys<Instrument> INSTRUMENTS = of(Instrument.values(), Instrument::key);
     static final Keys<DyeFamily> DYES = of(DyeFamily.values(), DyeFamily::key);
 

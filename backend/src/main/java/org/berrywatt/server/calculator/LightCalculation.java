@@ -1,6 +1,5 @@
 package org.berrywatt.server.calculator;
 
-import java.util.List;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.calculation.LightAnswer;
 import org.berrywatt.contract.calculation.LightRequest;
@@ -16,19 +15,20 @@ final class LightCalculation {
     private LightCalculation() {}
 
     static LightAnswer of(LightRequest request) {
-        return answer(irradiance(request));
+        var geometry = LightGeometry.of(request);
+        return answer(irradiance(request, geometry), geometry);
     }
 
-    private static EffectiveIrradiance irradiance(LightRequest request) {
+    private static EffectiveIrradiance irradiance(LightRequest request, LightGeometry geometry) {
         var lux = isLux(request);
         var reading = lux
                 ? Ranges.ILLUMINANCE_LX.need("illuminanceLx", request.illuminanceLx())
                 : Ranges.IRRADIANCE_WM2.need("irradianceWm2", request.irradianceWm2());
         return EffectiveIrradiance.of(
-                Keys.LAMPS.need("source", request.source()),
+                LightSources.of(request),
                 Keys.INSTRUMENTS.or(Instrument.SOLAR_METER, "instrument", request.instrument()),
                 Keys.DYES.or(DyeFamily.OTHER, "dye", request.dye()),
-                Estimate.exact(reading),
+                geometry.atCell(Estimate.exact(reading)),
                 lux);
     }
 
@@ -42,7 +42,7 @@ final class LightCalculation {
         return lux;
     }
 
-    private static LightAnswer answer(EffectiveIrradiance light) {
+    private static LightAnswer answer(EffectiveIrradiance light, LightGeometry geometry) {
         return new LightAnswer(
                 light.efficacyLmPerW().value(),
                 light.totalWm2().value(),
@@ -55,6 +55,6 @@ final class LightCalculation {
                         Spreads.of(light.illuminanceLx()),
                         Spreads.of(light.mismatch()),
                         Spreads.of(light.effectiveWm2())),
-                List.of());
+                geometry.notes());
     }
 }

@@ -21,7 +21,7 @@ final class Ranges {
     static final Range SHUNT_OHM = Range.closed(1e-6, 1e15, "Ω");
     static final Range BLACK_BODY_K = Range.closed(1000, 20_000, "K");
     static final Range DISTANCE_M = Range.closed(1e-3, 1000, "m");
-    static final Range DIAMETER_M = Range.closed(0, 10, "m");
+    static final Range DIAMETER_M = Range.closed(1e-6, 10, "m");
     static final Range ANGLE_DEG = Range.below(90, "°");
 
     private Ranges() {}

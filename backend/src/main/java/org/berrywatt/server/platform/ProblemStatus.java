@@ -33,6 +33,8 @@ final class ProblemStatus {
                     CALCULATION_OUT_OF_RANGE,
                     CALCULATION_LIST_LENGTH,
                     CALCULATION_EITHER,
+                    CALCULATION_TOO_NEAR,
+                    CALCULATION_SPECTRUM,
                     CALCULATION_NO_RESULT,
                     PASSWORD_WEAK -> HttpStatus.UNPROCESSABLE_CONTENT;
             case LABEL_TAKEN, NAME_TAKEN, CELLS_FULL, LABDAY_CLOSED, ID_REUSED, REPLACED_ALREADY, SETUP_DONE ->

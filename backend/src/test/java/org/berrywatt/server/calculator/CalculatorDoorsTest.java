@@ -32,7 +32,7 @@ class CalculatorDoorsTest {
              "areaCm2": 4, "irradianceWm2": 800, "temperatureC": 25, "cellsInSeries": 1}
             """, "light", """
             {"source": "coolLed", "illuminanceLx": 2000, "blackBodyK": 2856, "distanceM": 2, "readAtM": 1,
-             "lampDiameterM": 0.05, "angleDeg": 30, "dye": "anthocyanin", "instrument": "luxMeter"}
+             "lampDiameterM": 0.05, "angleDeg": 30, "dye": "anthocyanin", "instrument": "luxMeter", "spectrum": "400 1"}
             """);
 
     private final MockMvcTester server;

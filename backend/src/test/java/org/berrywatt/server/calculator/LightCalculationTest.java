@@ -35,9 +35,10 @@ class LightCalculationTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"warmLed, 311.7896", "fluorescent, 336.72746"})
+    @CsvSource({"warmLed, 311.7896", "fluorescent, 336.72746", "A, 155.09616", "D65, 190.57107", "LED-V1, 235.57658"})
     void knowsTheEfficacyOfIlluminants(String lamp, double lumensPerWatt) {
-        // CIE LED-B1 and FL2 over 380 to 780 nm by 1 nm: reference table luminous_efficacy (mpmath, from CIE data)
+        // CIE LED-B1, FL2, A, D65 and LED-V1 over their tables by 1 nm: reference table luminous_efficacy (mpmath, from
+        // CIE data)
         var answer = calculator.answer("light", Map.of("source", lamp, "irradianceWm2", 3));
         assertThat(answer.get("efficacyLmPerW").asDouble()).isCloseTo(lumensPerWatt, within(1e-3));
         assertThat(answer.get("illuminanceLx").asDouble()).isCloseTo(3 * lumensPerWatt, within(1e-2));
@@ -53,6 +54,62 @@ class LightCalculationTest {
             assertThat(answer.get("spectralMismatch").asDouble()).isCloseTo(1, within(1e-12));
             assertThat(answer.get("effectiveIrradianceWm2").asDouble()).isCloseTo(800, within(1e-9));
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2856, 20.157342", "2700, 15.58216", "4000, 59.990328"})
+    void knowsTheEfficacyOfBlackBodies(double kelvin, double lumensPerWatt) {
+        // Planck's law over 300 to 2500 nm: reference table luminous_efficacy (mpmath)
+        var answer =
+                calculator.answer("light", Map.of("source", "blackBody", "blackBodyK", kelvin, "illuminanceLx", 1000));
+        assertThat(answer.get("efficacyLmPerW").asDouble()).isCloseTo(lumensPerWatt, within(1e-4));
+        assertThat(answer.get("irradianceWm2").asDouble()).isCloseTo(1000 / lumensPerWatt, within(1e-3));
+    }
+
+    @Test
+    void takesASpectrumOfOnesOwn() {
+        // monochromatic light of 555 nm has 683 lm/W (definition of the candela); a narrow peak comes close
+        var answer = calculator.answer(
+                "light",
+                Map.of("source", "ownSpectrum", "spectrum", "400,0\n554,0\n555,1\n556,0\n700,0", "illuminanceLx", 683));
+        assertThat(answer.get("efficacyLmPerW").asDouble()).isCloseTo(683, within(0.2));
+        assertThat(answer.get("irradianceWm2").asDouble()).isCloseTo(1, within(1e-3));
+    }
+
+    @Test
+    void refusesATableThatIsNoSpectrumByItsRow() {
+        var problem = calculator.problem(
+                "light",
+                Map.of("source", "ownSpectrum", "spectrum", "400,1\n390,1", "illuminanceLx", 683),
+                "calculation.spectrum");
+        assertThat(problem.detail()).contains("row 2", "390");
+    }
+
+    @Test
+    void thinsOutWithTheSquareOfTheDistanceAndTheCosineOfTheAngle() {
+        // inverse-square and cosine laws of photometry: twice as far a quarter, at 60° half
+        var near = Map.<String, Object>of("source", "coolLed", "illuminanceLx", 2000);
+        var moved = new HashMap<>(near);
+        moved.putAll(Map.of("readAtM", 0.5, "distanceM", 1, "angleDeg", 60));
+        assertThat(calculator.answer("light", moved).get("illuminanceLx").asDouble())
+                .isCloseTo(250, within(1e-9));
+        assertThat(calculator.answer("light", near).get("notes")).isEmpty();
+    }
+
+    @Test
+    void saysThatLightFallsInAskewAndRefusesAPlaceTooNearTheLamp() {
+        var request = new HashMap<String, Object>(Map.of("source", "coolLed", "illuminanceLx", 2000, "angleDeg", 75));
+        assertThat(calculator
+                        .answer("light", request)
+                        .get("notes")
+                        .get(0)
+                        .get("key")
+                        .asString())
+                .isEqualTo("note.lightAskew");
+        request.putAll(Map.of("distanceM", 0.2, "lampDiameterM", 0.05));
+        var problem = calculator.problem("light", request, "calculation.tooNear");
+        assertThat(problem.field()).isEqualTo("distanceM");
+        assertThat(problem.limit()).isEqualTo("[0.25, ∞) m");
     }
 
     @Test
