@@ -10,6 +10,8 @@ export function paintOf(element) {
     ink: read('--ink'),
     soft: read('--soft'),
     line: read('--line'),
+    act: read('--berry'),
+    now: read('--now'),
     ground: read('--plot') || read('--glass'),
     dark: style.colorScheme.includes('dark'),
     family: style.fontFamily,

@@ -1,5 +1,9 @@
 /** Axis ranges that a reader can do sums with, and that stay put while the dots move. */
 
+/** Of an axis that stays: how much must be filled, and what is left free when it is drawn anew. */
+const LEAST_FILLED = 0.4;
+const ROOM_ABOVE = 1.08;
+
 const STEPS = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10];
 
 /** The smallest round number that is not below `value`, for `value` above 0. */
@@ -13,6 +17,12 @@ export function roundUp(value) {
 export function rangeFromZero(high, earlier) {
   if (earlier && high <= earlier.max) return earlier;
   return { min: 0, max: high > 0 ? roundUp(high) : 1 };
+}
+
+/** A range from zero that stays while `high` fills a fair part of it, so that a curve moves and its axis does not. */
+export function steadyRange(high, earlier) {
+  const fits = earlier && high <= earlier.max && high >= earlier.max * LEAST_FILLED;
+  return fits ? earlier : rangeFromZero(high * ROOM_ABOVE);
 }
 
 /** Whole decades, or their halves, round positive values, with room for a mark at either end. */

@@ -49,7 +49,8 @@ export function plusMinus(value, uncertainty, unit) {
   return `${fixed(value / scale, decimals)} ± ${fixed(uncertainty / scale, decimals)} ${shown}`.trim();
 }
 
-function scaleOf(size, unit) {
+/** The size and name of the unit in which a quantity of this size is shown: (0.0004, 'A') -> [1e-6, 'µA']. */
+export function scaleOf(size, unit) {
   if (unit === 'm²') return [1e-4, 'cm²'];
   if (!['A', 'V', 'W'].includes(unit)) return [1, unit === '1' ? '' : unit];
   const [scale, prefix] = PREFIXES.find(([step]) => size >= step) ?? PREFIXES.at(-1);

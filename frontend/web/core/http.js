@@ -29,17 +29,20 @@ export class Unreachable extends Error {
 
 /** Makes the functions from a fetch, a way to read document.cookie and a patience; tests pass their own. */
 export function createHttp({ fetch, cookies, patienceMs = PATIENCE_MS }) {
-  async function exchange(method, path, { body, headers = {} } = {}) {
-    if (!SAFE.has(method) && !xsrfToken(cookies())) await send('GET', '/api/access', undefined, {});
-    const response = await send(method, path, body, headers);
+  async function exchange(method, path, { body, headers = {}, signal } = {}) {
+    if (!SAFE.has(method) && !xsrfToken(cookies())) await send('GET', '/api/access', undefined, {}, signal);
+    const response = await send(method, path, body, headers, signal);
     const content = await contentOf(response);
     if (!response.ok) throw new Refused(response.status, content ?? {});
     return { body: content, status: response.status, etag: response.headers.get('ETag') };
   }
 
-  async function send(method, path, body, headers) {
+  async function send(method, path, body, headers, signal) {
     const abort = new AbortController();
-    const timer = setTimeout(() => abort.abort(), patienceMs);
+    const giveUp = () => abort.abort();
+    const timer = setTimeout(giveUp, patienceMs);
+    if (signal?.aborted) giveUp();
+    signal?.addEventListener('abort', giveUp);
     try {
       return await fetch(path, {
         method,
@@ -53,6 +56,7 @@ export function createHttp({ fetch, cookies, patienceMs = PATIENCE_MS }) {
       throw new Unreachable(cause);
     } finally {
       clearTimeout(timer);
+      signal?.removeEventListener('abort', giveUp);
     }
   }
 
@@ -70,6 +74,8 @@ export function createHttp({ fetch, cookies, patienceMs = PATIENCE_MS }) {
     get: path => bodyOf('GET', path),
     put: (path, body, headers) => bodyOf('PUT', path, { body, headers }),
     post: (path, body, headers) => bodyOf('POST', path, { body, headers }),
+    /** Asks for something to be worked out; an abort of the signal ends it as Unreachable. */
+    ask: (path, body, signal) => bodyOf('POST', path, { body, signal }),
   };
 }
 
@@ -84,7 +90,7 @@ async function contentOf(response) {
   return text === '' ? null : JSON.parse(text);
 }
 
-export const { exchange, get, put, post } = createHttp({
+export const { ask, exchange, get, put, post } = createHttp({
   fetch: (...args) => globalThis.fetch(...args),
   cookies: () => document.cookie,
 });

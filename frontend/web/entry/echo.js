@@ -16,22 +16,22 @@ export function verdictOn(read, field, units) {
   return { tone: verdict, amount, likely };
 }
 
-/** Draws a verdict. `act` = {confirm(ticked), choose(amount), changeUnit(unit)}; `confirmed` the state of the tick. */
-export function echo(verdict, { field, units, unitKey, confirmed, act }) {
+/** Draws a verdict. `act` = {confirm(ticked), choose(amount), changeUnit(unit)}; `confirmed` the state of the tick, which `free` leaves out. */
+export function echo(verdict, { field, units, unitKey, free, confirmed, act }) {
   const draw = { fine, unusual, impossible, ask }[verdict.tone];
-  return draw ? draw(verdict, { field, units, unitKey, confirmed, act }) : nothing;
+  return draw ? draw(verdict, { field, units, unitKey, free, confirmed, act }) : nothing;
 }
 
 function fine({ amount }, { field, units }) {
   return line('fine', sameAs(amount, field, units));
 }
 
-function unusual({ amount, likely }, { field, units, confirmed, act }) {
+function unusual({ amount, likely }, { field, units, free, confirmed, act }) {
   const shown = typedAmount(amount, units);
   return html`${line('unusual', `${t('page.entry.unusual', { amount: shown })} ${usual(field, amount.unit, units)}`)}
     ${suggestion(likely, amount, units, act)}
-    <label class="tick"><input type="checkbox" .checked=${confirmed} @change=${event => act.confirm(event.target.checked)}>
-      <span>${t('page.entry.confirm', { amount: shown })}</span></label>`;
+    ${free ? nothing : html`<label class="tick"><input type="checkbox" .checked=${confirmed} @change=${event => act.confirm(event.target.checked)}>
+      <span>${t('page.entry.confirm', { amount: shown })}</span></label>`}`;
 }
 
 function impossible({ amount, likely, slip }, { field, units, unitKey, act }) {

@@ -8,12 +8,13 @@ import { symbolOf, unitOf } from './wording.js';
 
 /**
  * `field` and `units` come from the catalogue; `value` is {text, unit, confirmed}. Fires `entered` with the new value at
- * every keystroke. `check()` tells whether it may be sent and says why not.
+ * every keystroke. `check()` tells whether it may be sent and says why not. A `free` entry only tries a number out, so that
+ * an unusual one needs no tick.
  */
 class Entry extends PageElement {
   static properties = {
     field: { attribute: false }, units: { attribute: false }, value: { attribute: false },
-    label: {}, name: {}, complaint: {}, optional: { type: Boolean }, last: { type: Boolean }, left: { state: true },
+    label: {}, name: {}, complaint: {}, optional: { type: Boolean }, free: { type: Boolean }, last: { type: Boolean }, left: { state: true },
   };
 
   constructor() {
@@ -63,7 +64,7 @@ class Entry extends PageElement {
     const id = this.fieldId;
     const faulty = this.left && ['impossible', 'ask'].includes(this.verdict.tone);
     return html`<div class="field entry">
-      <label for=${id}>${this.label}<span class="unseen">, ${symbolOf(this.unit)}</span></label>
+      <label for=${id}>${this.label}${symbolOf(this.unit) ? html`<span class="unseen">, ${symbolOf(this.unit)}</span>` : nothing}</label>
       <div class="typing">
         <input id=${id} name=${this.name} type="text" inputmode="decimal" autocomplete="off" autocorrect="off" spellcheck="false"
           enterkeyhint=${this.last ? 'send' : 'next'} .value=${live(this.text)} aria-describedby="${id}-echo"
@@ -79,7 +80,7 @@ class Entry extends PageElement {
     if (this.complaint) return html`<p class="echo impossible"><bw-icon name="impossible"></bw-icon><span>${this.complaint}</span></p>`;
     const verdict = this.verdict;
     if (verdict.tone === 'fine' || this.left && verdict.tone !== 'empty') {
-      return echo(verdict, { field: this.field, units: this.units, unitKey: this.unit.key, confirmed: Boolean(this.value.confirmed), act: this.#acts });
+      return echo(verdict, { field: this.field, units: this.units, unitKey: this.unit.key, free: this.free, confirmed: Boolean(this.value.confirmed), act: this.#acts });
     }
     return html`<p class="echo hint">${usual(this.field, this.unit.key, this.units)}</p>`;
   }
@@ -91,6 +92,7 @@ class Entry extends PageElement {
 
   #unitRow() {
     const units = this.field.units.map(key => unitOf(key, this.units)).filter(unit => unit?.quantity === this.field.quantity);
+    if (symbolOf(this.unit) === '') return nothing;
     if (units.length < 2) return html`<span class="only-unit">${symbolOf(this.unit)}</span>`;
     return html`<bw-choices quiet .legend=${t('page.entry.unitOf', { label: this.label })} .value=${this.meantUnit.key}
       .options=${units.map(unit => ({ key: unit.key, label: symbolOf(unit) }))}

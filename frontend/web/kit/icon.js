@@ -9,6 +9,7 @@ const PATHS = {
   phone: svg`<rect x="7" y="3" width="10" height="18" rx="2"/><path d="M11 18h2"/>`,
   sent: svg`<path d="m2.5 12.5 4 4.5L15 7M11 15.5l1.5 1.5L21 7"/>`,
   hot: svg`<path d="M5 20h14M8 16c-2-2 2-4 0-6s0-4 1-5m3 11c-2-2 2-4 0-6s0-4 1-5m3 11c-2-2 2-4 0-6s0-4 1-5"/>`,
+  remove: svg`<path d="m7 7 10 10M17 7 7 17"/>`,
   add: svg`<path d="M12 5v14M5 12h14"/>`,
   back: svg`<path d="m14 5-7 7 7 7"/>`,
   next: svg`<path d="m10 5 7 7-7 7"/>`,

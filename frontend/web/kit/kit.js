@@ -10,3 +10,4 @@ import './header.js';
 import './icon.js';
 import './notice.js';
 import './picker.js';
+import './slider.js';

@@ -1,8 +1,11 @@
 import { PageElement, html, nothing, uniqueId } from './element.js';
 
-/** One of many: `options` [{key, label}], `value` the chosen key, `none` what to show before. Fires `chosen`. */
+/**
+ * One of many: `options` [{key, label}], `value` the chosen key, `none` what to show before; `always`: one is chosen from
+ * the start. Fires `chosen`.
+ */
 class Picker extends PageElement {
-  static properties = { label: {}, name: {}, options: { attribute: false }, value: {}, none: {}, complaint: {} };
+  static properties = { label: {}, name: {}, options: { attribute: false }, value: {}, none: {}, always: { type: Boolean }, complaint: {} };
 
   constructor() {
     super();
@@ -16,7 +19,7 @@ class Picker extends PageElement {
       <label for=${id}>${this.label}</label>
       <select id=${id} @change=${event => this.#choose(event.target.value)} aria-invalid=${this.complaint ? 'true' : nothing}
         aria-describedby="${id}-complaint">
-        <option value="" .selected=${!this.value}>${this.none}</option>
+        ${this.always ? nothing : html`<option value="" .selected=${!this.value}>${this.none}</option>`}
         ${this.options.map(({ key, label }) => html`<option value=${key} .selected=${key === this.value}>${label}</option>`)}
       </select>
       <div role="status">${this.complaint
