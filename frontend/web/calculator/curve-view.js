@@ -7,7 +7,7 @@ import { toAddress } from './address.js';
 import { figureOf, figureTable } from './figures.js';
 import { number } from './inputs.js';
 import { powerMove } from './inside-view.js';
-import { drawPlot, lineOf, plotBox } from './plot.js';
+import { drawPlot, lineOf, plotBox, plotCaption } from './plot.js';
 import { curveQuestion, diodeBody } from './questions.js';
 import { sweepRows } from './sweep-rows.js';
 
@@ -44,7 +44,9 @@ async function answer(body, signal) {
 const fiveOf = diode => Object.fromEntries(Object.keys(FIVE).map(key => [key, diode[key]]));
 
 function details({ now, before, tried }) {
-  return html`${figureTable(Object.entries(FIGURES).map(([key, unit]) => ({
+  return html`<p>${curveView.sentence({ now })}</p>
+    ${plotCaption()}
+    ${figureTable(Object.entries(FIGURES).map(([key, unit]) => ({
     name: t(`page.calculator.curve.${key}`), figure: figureOf(now, key), unit, before: before && figureOf(before, key),
   })))}
     ${now.notes.map(note => html`<p class="soft">${remark(note)}</p>`)}

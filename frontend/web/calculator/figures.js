@@ -14,23 +14,22 @@ export function textsOf(figure, unit) {
   return { value, low: null, high: null, unit: shown };
 }
 
-/** @param rows [{name, figure, unit, before}]; `figure` null leaves the row out, `before` null shows no earlier value */
+/** @param rows [{name, figure, unit, before, told}]; a row without a figure is left out, `told` false: not to be known */
 export function figureTable(rows) {
   const shown = rows.filter(({ figure }) => figure?.value != null);
-  const compared = shown.some(({ before }) => before?.value != null);
+  const ranged = shown.some(({ figure }) => figure.standardUncertainty > 0);
   return html`<table class="figures"><caption class="unseen">${t('page.calculator.figures')}</caption>
     <thead><tr><th scope="col">${t('page.calculator.figure')}</th>
-      ${compared ? html`<th scope="col" class="number">${t('page.calculator.before')}</th>` : nothing}
-      <th scope="col" class="number">${t('page.calculator.value')}</th></tr></thead>
-    <tbody>${shown.map(row => figureRow(row, compared))}</tbody></table>`;
+      <th scope="col" class="number">${t(ranged ? 'page.calculator.valueRange' : 'page.calculator.value')}</th></tr></thead>
+    <tbody>${shown.map(figureRow)}</tbody></table>`;
 }
 
-function figureRow({ name, figure, unit, before, told = true }, compared) {
+function figureRow({ name, figure, unit, before, told = true }) {
   const { value, low, high, unit: symbol } = textsOf(figure, unit);
   return html`<tr><th scope="row">${name}</th>
-    ${compared ? html`<td class="number soft">${before?.value == null ? '' : amountOf(before, unit)}</td>` : nothing}
     <td class="number">${told ? html`<strong>${value} ${symbol}</strong>` : html`<span class="soft">${t('page.calculator.untold')}</span>`}
-      ${told && low !== null ? html`<br><span class="soft small">${t('page.calculator.lowToHigh', { low, high })}</span>` : nothing}</td></tr>`;
+      ${told && low !== null ? html`<br><span class="soft small">${t('page.calculator.lowToHigh', { low, high })}</span>` : nothing}
+      ${before?.value == null ? nothing : html`<br><span class="soft small">${t('page.calculator.before', { amount: amountOf(before, unit) })}</span>`}</td></tr>`;
 }
 
 /** "412 mV" */

@@ -6,7 +6,7 @@ import { html, nothing } from '../kit/kit.js';
 import { changedKeys, moveSentence } from './changes.js';
 import { figureTable, textsOf } from './figures.js';
 import { slide } from './inputs.js';
-import { drawPlot, lineOf, plotBox } from './plot.js';
+import { drawPlot, lineOf, plotBox, plotCaption } from './plot.js';
 import { diodeQuestion } from './questions.js';
 
 const FIVE = ['photocurrent', 'saturation', 'ideality', 'series', 'shunt'];
@@ -44,6 +44,7 @@ function details({ now, before, start, tried }) {
   const changed = changedKeys(start, tried, KEYS);
   const why = changed.length === 1 && has(`page.calculator.why.${changed[0]}`);
   return html`${why ? html`<p>${t(`page.calculator.why.${changed[0]}`)}</p>` : nothing}
+    ${plotCaption()}
     ${figureTable(Object.entries(FIGURES).map(([key, unit]) => ({
       name: t(`page.calculator.curve.${key}`), figure: { value: now[key] }, unit, before: before && { value: before[key] },
     })))}

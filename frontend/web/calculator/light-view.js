@@ -32,8 +32,7 @@ function picture({ now, before }) {
 }
 
 function headlineWords(now) {
-  const { low, high, unit } = textsOf(figureOf(now, COUNTS), 'W/m²');
-  return t('page.calculator.lightWords', { low, high, unit });
+  return t('page.calculator.lightWords', textsOf(figureOf(now, COUNTS), 'W/m²'));
 }
 
 function details({ now, before }) {

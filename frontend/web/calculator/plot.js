@@ -15,12 +15,13 @@ export function lineOf(voltagesV, answer) {
   return [...before, best, { voltageV: answer.openCircuitVoltageV, currentA: 0 }].sort((a, b) => a.voltageV - b.voltageV);
 }
 
-export const plotBox = () => html`<figure><div class="plot"><canvas></canvas></div>
-  <figcaption class="soft small">${t('page.calculator.plotCaption')}</figcaption></figure>`;
+export const plotBox = () => html`<div class="plot"><canvas></canvas></div>`;
+
+export const plotCaption = () => html`<p class="soft small">${t('page.calculator.plotCaption')}</p>`;
 
 /** @param parts {dots, line, earlier: [{voltageV, currentA}], figures: what holds maximum power and its point} */
 export function drawPlot(canvas, { dots, line, earlier, figures }) {
-  if (!canvas) return;
+  if (!canvas || dots.length + line.length === 0) return;
   const furthest = key => Math.max(...[...dots, ...line, ...earlier].map(point => Math.abs(point[key])));
   const [x, volt] = scaleOf(furthest('voltageV'), 'V');
   const [y, ampere] = scaleOf(furthest('currentA'), 'A');

@@ -38,12 +38,16 @@ function needed(name, tried, catalogue) {
   return amount(name, tried, catalogue) ?? undefined;
 }
 
-function readAs(field, { text = '', unit }, units) {
+const readAs = (field, typed, units) => orNothing(amountAs(field, typed, units), ({ valueSi }) => valueSi);
+
+function amountAs(field, { text = '', unit }, units) {
   if (text.trim() === '') return null;
   const read = settle(field, readNumber(text, unit || field.units[0], [field.quantity], units));
   if (read.kind !== 'understood') return undefined;
-  return judge(field, read.amounts[0], units).verdict === 'impossible' ? undefined : read.amounts[0].valueSi;
+  return judge(field, read.amounts[0], units).verdict === 'impossible' ? undefined : read.amounts[0];
 }
+
+const orNothing = (amount, take) => (amount ? take(amount) : amount);
 
 function lightPart(tried, catalogue) {
   const reading = needed('light', tried, catalogue);
@@ -69,18 +73,23 @@ function placePart(tried, catalogue) {
 function pointOf([first, second], tried, catalogue) {
   if (first.trim() === '' && second.trim() === '') return null;
   const [a, b] = columnsOf(tried);
-  const values = [[a, first], [b, second]].map(([column, text]) =>
-    readAs(fieldOf(column.name, catalogue), { text, unit: column.unit }, catalogue.units) ?? undefined);
-  if (values.includes(undefined)) return undefined;
-  return { [a.key]: values[0], [b.key]: values[1] };
+  const amounts = [[a, first], [b, second]].map(([column, text]) =>
+    amountAs(fieldOf(column.name, catalogue), { text, unit: column.unit }, catalogue.units));
+  if (!amounts.every(Boolean)) return undefined;
+  return Object.assign({}, ...[a, b].map((column, i) => partOf(column, amounts[i])));
 }
 
-/** The two columns of the sweep: {name, unit, key}, the key as in the contract. */
+/** A value, and for what a meter showed the standard uncertainty of its last digit (JCGM 100:2008, F.2.2.1). */
+const partOf = ({ key, uncertainty }, { valueSi, resolutionSi }) => ({
+  [key]: valueSi, ...(uncertainty ? { [uncertainty]: resolutionSi / Math.sqrt(12) } : {}),
+});
+
+/** The two columns of the sweep: {name, unit, key, uncertainty}, the keys as in the contract. */
 export function columnsOf({ pair, voltageUnit, currentUnit }) {
   const columns = {
     load: { name: 'load', unit: 'ohm', key: 'loadOhm' },
-    voltage: { name: 'voltage', unit: voltageUnit, key: 'voltageV' },
-    current: { name: 'current', unit: currentUnit, key: 'currentA' },
+    voltage: { name: 'voltage', unit: voltageUnit, key: 'voltageV', uncertainty: 'voltageUncertaintyV' },
+    current: { name: 'current', unit: currentUnit, key: 'currentA', uncertainty: 'currentUncertaintyA' },
   };
   return pair.split('-').map(name => columns[name]);
 }

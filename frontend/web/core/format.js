@@ -21,9 +21,17 @@ export function decimalsFor(uncertainty) {
 
 /** A figure {value, standardUncertainty, low, high} in a unit of `scale` SI, as texts {value, low, high, unit}. */
 export function figureTexts(figure, scale, unit) {
-  const decimals = decimalsFor(figure.standardUncertainty / scale);
-  const text = value => fixed(value / scale, decimals);
+  const uncertainty = figure.standardUncertainty / scale;
+  const text = value => fixed(rounded(value / scale, uncertainty), decimalsFor(uncertainty));
   return { value: text(figure.value), low: text(figure.low), high: text(figure.high), unit };
+}
+
+/** Whole tens, hundreds ... where the uncertainty justifies no more. */
+function rounded(value, uncertainty) {
+  if (!(uncertainty >= 19.5) || !Number.isFinite(uncertainty)) return value;
+  const exponent = Math.floor(Math.log10(uncertainty));
+  const step = 10 ** (uncertainty / 10 ** exponent < 1.95 ? exponent - 1 : exponent);
+  return Math.round(value / step) * step;
 }
 
 /** Power per area, SI W/m2, shown in µW/cm² (1 W/m² = 100 µW/cm²). */

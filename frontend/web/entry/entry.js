@@ -9,7 +9,7 @@ import { symbolOf, unitOf } from './wording.js';
 /**
  * `field` and `units` come from the catalogue; `value` is {text, unit, confirmed}. Fires `entered` with the new value at
  * every keystroke. `check()` tells whether it may be sent and says why not. A `free` entry only tries a number out, so that
- * an unusual one needs no tick.
+ * an unusual one needs no tick and a usual one no echo.
  */
 class Entry extends PageElement {
   static properties = {
@@ -79,6 +79,7 @@ class Entry extends PageElement {
   #below() {
     if (this.complaint) return html`<p class="echo impossible"><bw-icon name="impossible"></bw-icon><span>${this.complaint}</span></p>`;
     const verdict = this.verdict;
+    if (this.free && verdict.tone === 'fine') return nothing;
     if (verdict.tone === 'fine' || this.left && verdict.tone !== 'empty') {
       return echo(verdict, { field: this.field, units: this.units, unitKey: this.unit.key, free: this.free, confirmed: Boolean(this.value.confirmed), act: this.#acts });
     }

@@ -4,8 +4,8 @@ import { PageElement, html, nothing } from './element.js';
 import './mark.js';
 
 const LINKS = {
-  teacher: ['days', 'desk', 'light', 'wall', 'findings'],
-  team: ['bench', 'wall', 'findings'],
+  teacher: ['days', 'desk', 'light', 'wall', 'findings', 'calculator'],
+  team: ['bench', 'wall', 'findings', 'calculator'],
   nobody: [],
 };
 const OF_A_DAY = new Set(['desk', 'light', 'wall', 'findings']);

@@ -31,13 +31,15 @@ function show() {
     <nav class="questions" aria-label=${t('page.calculator.questions')}>${VIEWS.filter(key => views[key]).map(key => html`<a href=${toAddress(key, tried)}
       aria-current=${key === view ? 'page' : nothing}>${t(`page.calculator.question.${key}`)}</a>`)}</nav>
     ${keyed(view, html`<div class="try">
-      <section class="picture card flow" aria-label=${t('page.calculator.answer')}>${now ? views[view].picture(parts) : html`<p class="soft">${t('page.calculator.working')}</p>`}
-        ${now && before ? html`<p class="move">${views[view].move(parts)}</p>` : nothing}</section>
-      <section class="inputs flow" aria-label=${t('page.calculator.numbers')}>${views[view].inputs(context)}</section>
-      <section class="details flow" aria-label=${t('page.calculator.more')}>
-        ${trouble()}
-        ${trial.changed ? changed() : nothing}
-        ${now ? views[view].details(parts) : nothing}</section>
+      <section class="inputs" aria-label=${t('page.calculator.numbers')}>${views[view].inputs(context)}</section>
+      <div class="outcome">
+        <section class="picture card flow" aria-label=${t('page.calculator.answer')}>${now ? views[view].picture(parts) : html`<p class="soft">${t('page.calculator.working')}</p>`}
+          ${now && before ? html`<p class="move">${views[view].move(parts)}</p>` : nothing}</section>
+        <section class="details flow" aria-label=${t('page.calculator.more')}>
+          ${trouble()}
+          ${trial.changed ? changed() : nothing}
+          ${now ? views[view].details(parts) : nothing}</section>
+      </div>
     </div>`)}
     <bw-status class="unseen"></bw-status>
   </div>`);

@@ -14,6 +14,7 @@ draw(html`<div class="start">
     <bw-cell .stages=${BUILT}></bw-cell>
     <h1>${t('page.start.title')}</h1>
     <p>${t('page.start.lead')}</p>
+    <p><a href="/calculator.html">${t('page.start.calculator')}</a></p>
     ${who.demo ? html`<bw-notice .text=${t('page.start.demo')}></bw-notice>` : nothing}
   </div>
   <div class="flow doors">${doors()}</div>
