@@ -2,12 +2,14 @@ package org.berrywatt.server.calculator;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.berrywatt.contract.CurvePoint;
 import org.berrywatt.contract.Remark;
 import org.berrywatt.contract.calculation.CurveAnswer;
 import org.berrywatt.contract.calculation.CurveRequest;
 import org.berrywatt.curve.PeakPoint;
 import org.berrywatt.curve.Sweep;
 import org.berrywatt.curve.SweepFigures;
+import org.berrywatt.curve.SweepPoint;
 import org.berrywatt.curve.SweepRefused;
 import org.berrywatt.uncertainty.Estimate;
 import org.jspecify.annotations.Nullable;
@@ -20,14 +22,14 @@ final class CurveCalculation {
     private CurveCalculation() {}
 
     static CurveAnswer of(CurveRequest request) {
-        var sweep = sweep(request);
-        var figures = sweep.figures();
-        return answer(figures, sweep.peak(), efficiency(request, figures.maximumPowerW()));
+        var points = CurvePoints.of(request.points());
+        var sweep = sweep(points);
+        return answer(points, sweep, efficiency(request, sweep.figures().maximumPowerW()));
     }
 
-    private static Sweep sweep(CurveRequest request) {
+    private static Sweep sweep(List<SweepPoint> points) {
         try {
-            return Sweep.of(CurvePoints.of(request.points()));
+            return Sweep.of(points);
         } catch (SweepRefused fault) {
             throw SweepRefusals.of(fault);
         }
@@ -42,8 +44,13 @@ final class CurveCalculation {
                 : powerW.times(1 / (irradianceWm2 * areaCm2 * M2_PER_CM2));
     }
 
-    private static CurveAnswer answer(SweepFigures figures, PeakPoint peak, @Nullable Estimate efficiency) {
+    private static CurveAnswer answer(List<SweepPoint> points, Sweep sweep, @Nullable Estimate efficiency) {
+        var figures = sweep.figures();
+        var peak = sweep.peak();
         return new CurveAnswer(
+                points.stream()
+                        .map(point -> new CurvePoint(point.voltageV(), point.currentA()))
+                        .toList(),
                 figures.shortCircuitCurrentA().value(),
                 figures.openCircuitVoltageV().value(),
                 figures.maximumPowerW().value(),

@@ -88,6 +88,12 @@ class PagesTest {
     }
 
     @Test
+    void servesCalculatorFitForEveryScreen() {
+        Stream.of("#light", "#light?lamp=halogen&light=3,5+klx", "#curve", "#inside?series=169+ohm")
+                .forEach(view -> look("/calculator.html" + view));
+    }
+
+    @Test
     void servesTeachersPagesFitForEveryScreen() {
         signIn("/api/access/sign-in", "{name: '" + teacherName + "', password: '" + PASSWORD + "'}");
         Stream.of("/days.html", "/desk.html#", "/light.html#", "/findings.html#", "/wall.html#")

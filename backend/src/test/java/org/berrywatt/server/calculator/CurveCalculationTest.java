@@ -74,6 +74,21 @@ class CurveCalculationTest {
     }
 
     @Test
+    void answersEveryRowAsAPointByOhmsLaw() {
+        // 0.2 V across 400 ohm is 0.5 mA (Ohm's law)
+        var rows = List.of(
+                new Point(0.2, null, 400.0, null, null),
+                new Point(0.0, 8e-4, null, null, null),
+                new Point(0.1, 6.5e-4, null, null, null),
+                new Point(0.3, 2.5e-4, null, null, null),
+                new Point(0.4, 0.0, null, null, null));
+        var points = calculator.answer("curve", Map.of("points", rows)).get("points");
+        assertThat(points).hasSize(5);
+        assertThat(points.get(0).get("voltageV").asDouble()).isEqualTo(0.2);
+        assertThat(points.get(0).get("currentA").asDouble()).isCloseTo(5e-4, within(1e-15));
+    }
+
+    @Test
     void takesRowsOfLoadAndVoltageOrLoadAndCurrentAsTheSamePoints() {
         var byVoltage = calculator.answer("curve", Map.of("points", loads(true)));
         var byCurrent = calculator.answer("curve", Map.of("points", loads(false)));

@@ -1,12 +1,14 @@
 package org.berrywatt.contract.calculation;
 
 import java.util.List;
+import org.berrywatt.contract.CurvePoint;
 import org.berrywatt.contract.Remark;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The figures of a measured curve and the diode that runs through it.
  *
+ * @param points voltage and current of every row, in the order given, what a row left out worked out from its load
  * @param fillFactor maximum power over the product of short-circuit current and open-circuit voltage, in (0, 1)
  * @param efficiency maximum power over irradiance times area; null without either
  * @param diode null when no diode runs through these points
@@ -14,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param notes what a reader should know
  */
 public record CurveAnswer(
+        List<CurvePoint> points,
         double shortCircuitCurrentA,
         double openCircuitVoltageV,
         double maximumPowerW,
