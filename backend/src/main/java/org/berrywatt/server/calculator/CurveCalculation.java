@@ -6,6 +6,8 @@ import org.berrywatt.contract.CurvePoint;
 import org.berrywatt.contract.Remark;
 import org.berrywatt.contract.calculation.CurveAnswer;
 import org.berrywatt.contract.calculation.CurveRequest;
+import org.berrywatt.contract.calculation.FittedDiode;
+import org.berrywatt.curve.DiodeFit;
 import org.berrywatt.curve.PeakPoint;
 import org.berrywatt.curve.Sweep;
 import org.berrywatt.curve.SweepFigures;
@@ -24,7 +26,7 @@ final class CurveCalculation {
     static CurveAnswer of(CurveRequest request) {
         var points = CurvePoints.of(request.points());
         var sweep = sweep(points);
-        return answer(points, sweep, efficiency(request, sweep.figures().maximumPowerW()));
+        return answer(points, sweep, efficiency(request, sweep.figures().maximumPowerW()), diode(request, points));
     }
 
     private static Sweep sweep(List<SweepPoint> points) {
@@ -33,6 +35,11 @@ final class CurveCalculation {
         } catch (SweepRefused fault) {
             throw SweepRefusals.of(fault);
         }
+    }
+
+    private static FittedDiode diode(CurveRequest request, List<SweepPoint> points) {
+        var temperatureC = Ranges.FIT_TEMPERATURE_C.or(Ranges.ROOM_C, "temperatureC", request.temperatureC());
+        return FittedDiodes.of(DiodeFit.of(points, temperatureC), Series.cells(request.cellsInSeries()));
     }
 
     /** Maximum power over irradiance times area, both taken as exact. */
@@ -44,7 +51,8 @@ final class CurveCalculation {
                 : powerW.times(1 / (irradianceWm2 * areaCm2 * M2_PER_CM2));
     }
 
-    private static CurveAnswer answer(List<SweepPoint> points, Sweep sweep, @Nullable Estimate efficiency) {
+    private static CurveAnswer answer(
+            List<SweepPoint> points, Sweep sweep, @Nullable Estimate efficiency, FittedDiode diode) {
         var figures = sweep.figures();
         var peak = sweep.peak();
         return new CurveAnswer(
@@ -58,7 +66,7 @@ final class CurveCalculation {
                 peak.currentA().value(),
                 figures.fillFactor().value(),
                 efficiency == null ? null : efficiency.value(),
-                null,
+                diode,
                 uncertainties(figures, peak, efficiency),
                 notes(figures));
     }

@@ -14,6 +14,7 @@ final class Ranges {
     static final Range IRRADIANCE_WM2 = Range.closed(1e-3, 1e5, "W/m²");
     static final Range ILLUMINANCE_LX = Range.closed(1e-3, 1e6, "lx");
     static final Range TEMPERATURE_C = Range.closed(-100, 300, "°C");
+    static final Range FIT_TEMPERATURE_C = Range.closed(-100, 200, "°C");
     static final Range PHOTOCURRENT_A = Range.closed(0, 1e4, "A");
     static final Range SATURATION_CURRENT_A = Range.closed(1e-100, 1e4, "A");
     static final Range IDEALITY_FACTOR = Range.closed(0.1, 100, "");

@@ -54,6 +54,35 @@ class CurveCalculationTest {
         assertThat(answer.get("efficiency").asDouble()).isCloseTo(0.1218, within(0.0005));
     }
 
+    @Test
+    void fitsTheDiodeOfThePublishedSiliconCell() {
+        // Optimum by the solved current, recomputed for the reference table: RMSE 7.7301e-4 A, n 1.4773 at 33 °C
+        var answer = calculator.answer("curve", Map.of("points", rtcFrance(), "temperatureC", 33));
+        var diode = answer.get("diode");
+        assertThat(diode.get("rmseA").asDouble()).isCloseTo(7.7301e-4, within(1e-8));
+        assertThat(diode.get("photocurrentA").asDouble()).isCloseTo(0.7608, within(1e-3));
+        assertThat(diode.get("idealityFactor").asDouble()).isCloseTo(1.48, within(0.01));
+    }
+
+    @Test
+    void givesTheIdealityOfOneCellOfASeries() {
+        var alone = calculator.answer("curve", Map.of("points", rtcFrance()));
+        var series = calculator.answer("curve", Map.of("points", rtcFrance(), "cellsInSeries", 2));
+        assertThat(series.get("diode").get("idealityFactor").asDouble())
+                .isEqualTo(alone.get("diode").get("idealityFactor").asDouble() / 2);
+    }
+
+    @Test
+    void saysWhichParametersAStraightLineCannotTell() {
+        var diode = calculator.answer("curve", Map.of("points", straight())).get("diode");
+        assertThat(diode.get("unidentifiable")).isNotEmpty();
+        assertThat(diode.get("uncertainties")
+                        .get("saturationCurrentA")
+                        .get("low")
+                        .asDouble())
+                .isNotNegative();
+    }
+
     @ParameterizedTest
     @MethodSource("org.berrywatt.server.calculator.ReferenceCurves#dyeCells")
     void holdsTheExactFiguresWithinTheirIntervals(Curve curve) {

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param points voltage and current of every row, in the order given, what a row left out worked out from its load
  * @param fillFactor maximum power over the product of short-circuit current and open-circuit voltage, in (0, 1)
  * @param efficiency maximum power over irradiance times area; null without either
- * @param diode null when no diode runs through these points
+ * @param diode the best fit, with what the points cannot tell
  * @param uncertainties how sure each figure is, under the figure's name
  * @param notes what a reader should know
  */
@@ -24,7 +24,7 @@ public record CurveAnswer(
         double currentAtMaximumPowerA,
         double fillFactor,
         @Nullable Double efficiency,
-        @Nullable FittedDiode diode,
+        FittedDiode diode,
         Uncertainties uncertainties,
         List<Remark> notes) {
 

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param points 5 to 400
  * @param areaCm2 lit area, in [1e-6, 10000]; needed for the efficiency
  * @param irradianceWm2 in [1e-3, 100000]; needed for the efficiency
- * @param temperatureC of the cell, in [-100, 300]; 25 when left out
+ * @param temperatureC of the cell, in [-100, 200]; 25 when left out
  * @param cellsInSeries in [1, 1000]; 1 when left out
  */
 public record CurveRequest(
