@@ -36,7 +36,6 @@ export const curveView = {
 
 async function answer(body, signal) {
   const figures = await ask('/api/calculations/curve', body, signal);
-  if (!figures.diode) return { ...figures, voltagesV: [], drawn: null };
   const diode = diodeBody({ ...fiveOf(figures.diode), temperatureC: body.temperatureC });
   return { ...figures, voltagesV: diode.voltagesV, drawn: await ask('/api/calculations/diode', diode, signal) };
 }
@@ -50,7 +49,7 @@ function details({ now, before, tried }) {
     name: t(`page.calculator.curve.${key}`), figure: figureOf(now, key), unit, before: before && figureOf(before, key),
   })))}
     ${now.notes.map(note => html`<p class="soft">${remark(note)}</p>`)}
-    ${now.diode ? fitted(now.diode, before?.diode, tried) : html`<p>${t('page.calculator.noDiode')}</p>`}`;
+    ${fitted(now.diode, before?.diode, tried)}`;
 }
 
 function fitted(diode, before, tried) {
