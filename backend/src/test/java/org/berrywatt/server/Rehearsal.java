@@ -72,8 +72,13 @@ public final class Rehearsal {
 
     /** A station in full sun, read in W/m2 by a silicon cell. */
     public UUID sunnyStation(String name) {
+        return station(name, "sun", "referenceCell");
+    }
+
+    /** A station under a lamp, read by an instrument; keys of the science. */
+    public UUID station(String name, String lamp, String instrument) {
         UUID id = UUID.randomUUID();
-        var request = new StationRequest(labDayId, name, "sun", "referenceCell", null, null);
+        var request = new StationRequest(labDayId, name, lamp, instrument, null, null);
         server.getBean(Stations.class).put(id, request, TEACHER, now);
         return id;
     }

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import org.berrywatt.contract.Remark;
 import org.berrywatt.curve.SweepRefused;
 import org.berrywatt.leaderboard.Verification;
+import org.berrywatt.light.Ultraviolet;
 import org.berrywatt.normalise.LightAtCell;
 import org.berrywatt.normalise.Normalisation;
 import org.berrywatt.normalise.NormalisationRefused;
@@ -68,9 +69,10 @@ final class CellJudge {
 
     private Judged judge(Gathered gathered, ReadCell read) {
         try {
-            Classification found = read.classification();
+            Classification found = classified(gathered, read);
+            List<Remark> told = gathered.history().remarks(read.underLight(), read.darkA());
             return found.solarClass().counts()
-                    ? counts(gathered, found, Normalisation.of(read.measurement(), reference))
+                    ? counts(gathered, found, told, Normalisation.of(read.measurement(), reference))
                     : waiting(gathered, Remarks.classified(found));
         } catch (SweepRefused e) {
             return waiting(gathered, Remarks.SWEEP_UNUSABLE);
@@ -79,11 +81,18 @@ final class CellJudge {
         }
     }
 
+    private static Classification classified(Gathered gathered, ReadCell read) {
+        Ultraviolet ultraviolet =
+                gathered.station().map(it -> it.lamp().ultraviolet()).orElse(Ultraviolet.POOR);
+        return read.classification(
+                gathered.history().litBefore(read.underLight().acceptedAt()), ultraviolet);
+    }
+
     private static Judged waiting(Gathered gathered, Remark why) {
         return new Judged.Waiting(gathered.cell(), List.of(why));
     }
 
-    private Judged counts(Gathered gathered, Classification found, Result result) {
+    private Judged counts(Gathered gathered, Classification found, List<Remark> told, Result result) {
         Stream<Remark> mixed = Stream.of(found)
                 .filter(it -> it.solarClass() == SolarClass.MIXED)
                 .map(Remarks::classified);
@@ -95,6 +104,6 @@ final class CellJudge {
                 Drawn.of(result, deviates, gathered.cell().id()),
                 gathered.light().map(LightAtCell::station).orElse(""),
                 Verification.NOT_READ_AGAIN,
-                Stream.of(mixed, sweep, notes).flatMap(it -> it).toList());
+                Stream.of(mixed, told.stream(), sweep, notes).flatMap(it -> it).toList());
     }
 }

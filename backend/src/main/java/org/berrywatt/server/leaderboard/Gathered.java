@@ -16,8 +16,10 @@ import org.berrywatt.server.reading.RecordedReading;
  *
  * @param station where the cell lay under light
  * @param light the light there at that time
+ * @param history all its light readings
  */
-record Gathered(Cell cell, Evidence evidence, Optional<Station> station, Optional<LightAtCell> light) {
+record Gathered(
+        Cell cell, Evidence evidence, Optional<Station> station, Optional<LightAtCell> light, CellHistory history) {
 
     static Gathered of(Cell cell, DayRecord day) {
         return of(cell, day, day.readingsOf(cell));
@@ -49,7 +51,7 @@ record Gathered(Cell cell, Evidence evidence, Optional<Station> station, Optiona
         Optional<Station> station = evidence.underLight().flatMap(day::stationOf);
         Optional<LightAtCell> light = evidence.underLight()
                 .flatMap(reading -> station.flatMap(it -> CellLight.of(cell, it, reading.acceptedAt())));
-        return new Gathered(cell, evidence, station, light);
+        return new Gathered(cell, evidence, station, light, CellHistory.of(cell, readings, day));
     }
 
     /** Everything, once nothing is missing. */

@@ -1,13 +1,18 @@
 package org.berrywatt.server.leaderboard;
 
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.berrywatt.light.Ultraviolet;
 import org.berrywatt.normalise.CellMeasurement;
 import org.berrywatt.normalise.LightAtCell;
 import org.berrywatt.normalise.LoadSweep;
 import org.berrywatt.normalise.Shown;
 import org.berrywatt.normalise.UnderLight;
 import org.berrywatt.reading.Classification;
-import org.berrywatt.reading.DarkCheck;
 import org.berrywatt.reading.DarkThresholds;
+import org.berrywatt.reading.SolarCheck;
+import org.berrywatt.reading.SolarCheck.Lit;
 import org.berrywatt.reading.Terminals;
 import org.berrywatt.server.cell.CellArea;
 import org.berrywatt.server.reading.RecordedReading;
@@ -24,11 +29,21 @@ record ReadCell(String meter, CellArea area, RecordedReading dark, RecordedReadi
     /**
      * Tells whether it is a solar cell.
      *
+     * @param earlier what was read of it under light before
      * @throws org.berrywatt.curve.SweepRefused when the load sweep has no figures
      */
-    Classification classification() {
-        return DarkCheck.classify(
-                Meter.terminals(dark), terminals(Meter.underLight(underLight)), DarkThresholds.usual());
+    Classification classification(List<Lit> earlier, Ultraviolet ultraviolet) {
+        Lit latest = new Lit(terminals(Meter.underLight(underLight)), ultraviolet);
+        return SolarCheck.classify(
+                Meter.terminals(dark),
+                Stream.concat(earlier.stream(), Stream.of(latest)).toList(),
+                null,
+                DarkThresholds.usual());
+    }
+
+    /** Current in the dark; 0 where it was not read. */
+    Estimate darkA() {
+        return Objects.requireNonNullElse(Meter.terminals(dark).currentA(), Estimate.exact(0));
     }
 
     CellMeasurement measurement() {

@@ -1,11 +1,17 @@
 package org.berrywatt.server.leaderboard;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.berrywatt.contract.Remark;
+import org.berrywatt.light.Linearity;
 import org.berrywatt.normalise.Note;
 import org.berrywatt.reading.Classification;
 import org.berrywatt.reading.Decider;
+import org.berrywatt.reading.Settling;
+import org.berrywatt.reading.SolarClass;
 import org.berrywatt.server.cell.StageOutcome;
 import org.berrywatt.server.light.Station;
 
@@ -19,6 +25,8 @@ final class Remarks {
     static final Remark SWEEP_UNUSABLE = Remark.of("standing.sweepUnusable");
     static final Remark OUT_OF_RANGE = Remark.of("standing.outOfRange");
     static final Remark SWEEP_STANDS = Remark.of("standing.sweepStands");
+
+    private static final Remark OXIDE_ONLY = Remark.of("standing.oxideOnly");
 
     private Remarks() {}
 
@@ -36,6 +44,9 @@ final class Remarks {
 
     /** Why a cell that does not count as a solar cell yet does not, or what to know about one that half does. */
     static Remark classified(Classification classification) {
+        if (classification.solarClass() == SolarClass.OXIDE_ONLY) {
+            return OXIDE_ONLY;
+        }
         Decider decider = weightiest(classification.deciders());
         return new Remark(
                 "standing." + classification.solarClass().key() + "." + decider.key(),
@@ -44,6 +55,29 @@ final class Remarks {
 
     static Remark note(Note note) {
         return new Remark(note.key(), Map.copyOf(note.values()));
+    }
+
+    /** A cell that still changes: by how much, and when to read it again, in minutes after its latest reading. */
+    static Optional<Remark> settling(Settling settling, Instant latest) {
+        return Optional.ofNullable(settling.comeBackAt())
+                .filter(at -> settling.state() == Settling.State.SETTLING)
+                .map(at -> new Remark(
+                        "standing.settling",
+                        Map.of(
+                                "percent", Math.rint(100 * settling.remaining()),
+                                "minutes",
+                                        Math.ceil(Duration.between(latest, at).toSeconds() / 60.0))));
+    }
+
+    /** Whether current follows light, once the readings tell. */
+    static Optional<Remark> linearity(Linearity linearity) {
+        return linearity.verdict() == Linearity.Verdict.OPEN
+                ? Optional.empty()
+                : Optional.of(new Remark(
+                        "standing.linearity." + linearity.verdict().key(),
+                        Map.of(
+                                "percent",
+                                Math.rint(100 * (Math.pow(2, linearity.slope().value()) - 1)))));
     }
 
     /** The first number beyond its limit. */

@@ -1,0 +1,111 @@
+package org.berrywatt.server.leaderboard;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.berrywatt.contract.Remark;
+import org.berrywatt.light.Linearity;
+import org.berrywatt.light.LitCurrent;
+import org.berrywatt.reading.Settling;
+import org.berrywatt.reading.SolarCheck.Lit;
+import org.berrywatt.server.cell.Cell;
+import org.berrywatt.server.reading.ReadingKind;
+import org.berrywatt.server.reading.RecordedReading;
+import org.berrywatt.uncertainty.Estimate;
+
+/**
+ * What all light readings of a cell tell together: whether it still settles, and whether its current follows the light.
+ *
+ * @param readings with a voltage, a current and the light of their station, oldest first
+ */
+record CellHistory(List<LitReading> readings) {
+
+    /** A cell is taken as the same over this time, so that its lights can be compared (common practice, no source). */
+    private static final Duration SAME_CELL = Duration.ofMinutes(30);
+
+    /** Nearer lights do not test linearity. */
+    private static final double LEAST_SPAN = 1.5;
+    /** No two readings lie in the spot alike: 5 % of the light (common practice, no source). */
+    private static final double PLACE_UNCERTAINTY = 0.05;
+
+    static CellHistory of(Cell cell, List<RecordedReading> all, DayRecord day) {
+        return new CellHistory(all.stream()
+                .filter(reading -> reading.kind() == ReadingKind.LIGHT)
+                .filter(reading -> reading.current() != null && reading.voltage() != null)
+                .flatMap(reading -> lit(cell, reading, day).stream())
+                .toList());
+    }
+
+    /** Readings up to an instant as the science takes them. */
+    List<Lit> litBefore(Instant at) {
+        return readings.stream()
+                .filter(reading -> reading.at().isBefore(at))
+                .map(LitReading::lit)
+                .toList();
+    }
+
+    /**
+     * What to know about the reading that counts.
+     *
+     * @param darkA current of the covered cell
+     */
+    List<Remark> remarks(RecordedReading counting, Estimate darkA) {
+        return Stream.of(settling(counting), linearity(counting, darkA))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private Optional<Remark> settling(RecordedReading counting) {
+        var series = readings.stream()
+                .filter(reading -> reading.stationId().equals(counting.stationId()))
+                .filter(reading -> !reading.at().isAfter(counting.acceptedAt()))
+                .map(LitReading::currentPerLight)
+                .toList();
+        return series.isEmpty()
+                ? Optional.empty()
+                : Remarks.settling(
+                        Settling.of(series), series.get(series.size() - 1).at());
+    }
+
+    private Optional<Remark> linearity(RecordedReading counting, Estimate darkA) {
+        var near = readings.stream()
+                .filter(reading -> Duration.between(reading.at(), counting.acceptedAt())
+                                .abs()
+                                .compareTo(SAME_CELL)
+                        <= 0)
+                .toList();
+        var points = near.stream()
+                .flatMap(reading -> reading.photocurrent(darkA, light(reading, near)).stream())
+                .toList();
+        return span(points) >= LEAST_SPAN ? Remarks.linearity(Linearity.of(points)) : Optional.empty();
+    }
+
+    /** What readings under one kind of lamp by one kind of instrument share does not count between them. */
+    private static Estimate light(LitReading reading, List<LitReading> all) {
+        var light = reading.light();
+        var alike = all.stream()
+                .allMatch(other -> other.light().lamp().equals(light.lamp())
+                        && other.light().instrument() == light.instrument());
+        var own = (alike ? light.readingWm2() : light.effectiveWm2()).relativeUncertainty();
+        var effective = light.effectiveWm2().value();
+        return new Estimate(effective, effective * Math.hypot(own, PLACE_UNCERTAINTY));
+    }
+
+    private static double span(List<LitCurrent> points) {
+        var lights = points.stream().mapToDouble(it -> it.lightWm2().value()).summaryStatistics();
+        return points.isEmpty() ? 1 : lights.getMax() / lights.getMin();
+    }
+
+    private static Optional<LitReading> lit(Cell cell, RecordedReading reading, DayRecord day) {
+        return day.stationOf(reading)
+                .flatMap(station -> CellLight.of(cell, station, reading.acceptedAt())
+                        .map(light -> new LitReading(
+                                station.id(),
+                                station.lamp(),
+                                reading.acceptedAt(),
+                                Meter.terminals(reading),
+                                light.irradiance())));
+    }
+}
