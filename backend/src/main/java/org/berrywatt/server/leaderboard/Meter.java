@@ -3,7 +3,6 @@ package org.berrywatt.server.leaderboard;
 import java.util.List;
 import java.util.Objects;
 import org.berrywatt.curve.Sweep;
-import org.berrywatt.curve.SweepPoint;
 import org.berrywatt.meter.AccuracyStatement;
 import org.berrywatt.meter.Multimeter;
 import org.berrywatt.normalise.LoadSweep;
@@ -22,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 final class Meter {
 
     private static final Multimeter METER = Multimeter.classroom();
+    private static final SweepMeter SWEEP = SweepMeter.with(METER);
 
     private Meter() {}
 
@@ -50,17 +50,7 @@ final class Meter {
     }
 
     private static LoadSweep sweep(List<RecordedPoint> points) {
-        return LoadSweep.of(Sweep.of(points.stream().map(Meter::point).toList()));
-    }
-
-    private static SweepPoint point(RecordedPoint point) {
-        return new SweepPoint(
-                point.voltage().valueSi(),
-                point.current().valueSi(),
-                METER.voltageV(point.voltage().valueSi(), point.voltage().resolutionSi())
-                        .standardUncertainty(),
-                METER.currentA(point.current().valueSi(), point.current().resolutionSi())
-                        .standardUncertainty());
+        return LoadSweep.of(Sweep.of(points.stream().map(SWEEP::point).toList()));
     }
 
     private static @Nullable Estimate voltageV(@Nullable Measured shown) {

@@ -16,7 +16,9 @@ record RowAmount(@Nullable String text, @Nullable String unit, double valueSi, d
         return new RowAmount(null, null, valueSi, resolutionSi);
     }
 
-    Measured measured() {
-        return new Measured(valueSi, resolutionSi);
+    /** What the meter showed; null when it showed nothing and this follows from the other two. */
+    @Nullable
+    Measured shown() {
+        return text == null ? null : new Measured(valueSi, resolutionSi);
     }
 }

@@ -19,6 +19,6 @@ record SweepRow(
         @Embedded @EmbeddedColumnNaming("current_%s") RowAmount current) {
 
     RecordedPoint view() {
-        return new RecordedPoint(voltage.measured(), current.measured());
+        return new RecordedPoint(load == null ? null : load.valueSi(), voltage.shown(), current.shown());
     }
 }
