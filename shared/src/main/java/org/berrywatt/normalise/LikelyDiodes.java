@@ -3,7 +3,13 @@ package org.berrywatt.normalise;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.berrywatt.curve.Diode;
+import org.berrywatt.curve.DiodeFit;
+import org.berrywatt.curve.DiodeParameter;
+import org.berrywatt.uncertainty.Deviates;
+import org.berrywatt.uncertainty.Shape;
 
 /**
  * The diode that fits a sweep best, and others that the sweep does not exclude, drawn as likely as they are.
@@ -12,8 +18,26 @@ import org.berrywatt.curve.Diode;
  */
 record LikelyDiodes(Diode best, List<Diode> drawn) {
 
+    private static final int DRAWN = 48;
+    /** One set of deviates for every cell: the spread of a cell does not hang on who else was measured. */
+    private static final Deviates DEVIATES = new Deviates(891, DRAWN);
+
+    /** Empty where there are no points to fit a diode to. */
     static Optional<LikelyDiodes> of(UnderLight underLight) {
-        return Optional.empty();
+        return underLight instanceof LoadSweep sweep && !sweep.points().isEmpty()
+                ? Optional.of(of(DiodeFit.of(sweep.points(), CellTemperature.REFERENCE_C)))
+                : Optional.empty();
+    }
+
+    private static LikelyDiodes of(DiodeFit fit) {
+        var deviates = Stream.of(DiodeParameter.values())
+                .map(parameter -> DEVIATES.of("diode/" + parameter, Shape.NORMAL, Double.POSITIVE_INFINITY))
+                .toList();
+        var drawn = IntStream.range(0, DRAWN)
+                .mapToObj(i -> fit.drawn(
+                        deviates.stream().mapToDouble(stream -> stream[i]).toArray()))
+                .toList();
+        return new LikelyDiodes(fit.diode(), drawn);
     }
 
     /** What the best one says. */

@@ -7,13 +7,14 @@ package org.berrywatt.normalise;
  * Geff = reading · calibration · M              effective irradiance (IEC 60904-7)
  * Iph  = Isc · b - Idark                        photocurrent; b corrects for the meter's burden
  * J    = Iph / A · Gref / Geff                  current density, proportional to light (IEC 60904-10)
- * Voc  between the ideal diode and the leaky law   (log law of IEC 60891 procedure 2, and the straight one)
- * FF   = Pmax / (Voc Isc), or between 1/4 and an ideal diode's without a sweep
+ * Voc, FF  with a sweep: as read, times what the fitted diode says of the change of light
+ *          without: between the ideal diode and the leaky law (log law of IEC 60891 procedure 2, and the straight one),
+ *          and between 1/4 and an ideal diode's
  * P/A  = FF · Voc · J
  * </pre>
  *
- * <p>What is not known enters as an input with its distribution; the uncertainty is the first-order law of JCGM 100 over all of
- * them at once, so that the light, which scales current and voltage alike, is counted once.
+ * <p>What is not known enters as an input with its distribution; the budget is the first-order law of JCGM 100 over all of
+ * them at once, the trials those of JCGM 101, so that the light, which scales current and voltage alike, is counted once.
  */
 public final class Normalisation {
     private Normalisation() {}

@@ -8,19 +8,25 @@ import java.util.stream.IntStream;
 import org.berrywatt.curve.Diode;
 import org.berrywatt.curve.Sweep;
 import org.berrywatt.curve.SweepPoint;
+import org.berrywatt.uncertainty.Deviates;
 import org.berrywatt.uncertainty.Estimate;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Simulated home-made cells with a known truth, measured with errors of the stated size. */
+/**
+ * Simulated home-made cells with a known truth, measured with errors of the stated size: how many lie in the interval that the
+ * Wall shows. With a sweep it is 95 % to within what 2,000 cells can tell; without one, bounds stand in for what nobody
+ * measured, and the interval may only be too wide.
+ */
 class CoverageTest {
-    private static final int CELLS = 400;
+    private static final int CELLS = 2_000;
+    private static final int TRIALS = 2_000;
     private static final double AREA_M2 = 2e-4;
 
     @ParameterizedTest
     @ValueSource(doubles = {0.4, 1, 2.5})
     void holdsTheTruthInNineteenOfTwentySweeps(double ratio) {
-        assertThat(covered(ratio, CoverageTest::sweep)).isGreaterThan(0.93);
+        assertThat(covered(ratio, CoverageTest::sweep)).isBetween(0.93, 0.97);
     }
 
     @ParameterizedTest
@@ -51,8 +57,8 @@ class CoverageTest {
         var measured = measure.apply(weakened(underLamp.underLight(brighter), contact), random);
         var area = AREA_M2 * (1 + 0.05 * random.nextGaussian());
         var cell = Measured.cell(measured, null, new Estimate(area, 0.05 * area), light);
-        var result =
-                Normalisation.of(cell, Measured.REFERENCE).powerDensityWm2().estimate();
+        var result = Normalisation.of(cell, Measured.REFERENCE)
+                .interval(Measurand.POWER_DENSITY, new Deviates(random.nextLong(), TRIALS), "cell");
         return truthWm2 >= result.low() && truthWm2 <= result.high();
     }
 
