@@ -1,6 +1,6 @@
 #!/bin/sh
-# Writes docs/validation.md anew: agreement with published values, coverage of intervals by simulation, and the ratios of
-# the benchmarks, all measured now. With --quick the benchmarks are not run again; their last figures are taken.
+# Writes docs/validation.md anew: agreement with published values and the ratios of the benchmarks, all measured now.
+# With --quick the benchmarks are not run again; their last figures are taken.
 set -eu
 cd "$(dirname "$0")/.."
 figures="$PWD/deploy/benchmarks/target/benchmarks.json"
