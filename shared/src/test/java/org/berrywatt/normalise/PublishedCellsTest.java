@@ -22,7 +22,7 @@ class PublishedCellsTest {
 
     static Stream<Published> cells() throws IOException {
         var stream = Objects.requireNonNull(
-                PublishedCellsTest.class.getResourceAsStream("/normalise/natural_dye_cells.csv"));
+                PublishedCellsTest.class.getResourceAsStream("/naturaldye/natural_dye_cells.csv"));
         try (var reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
             return reader
                     .lines()
