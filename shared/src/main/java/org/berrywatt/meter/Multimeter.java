@@ -54,16 +54,6 @@ public record Multimeter(
                 .orElseGet(() -> currentRanges.get(currentRanges.size() - 1));
     }
 
-    /**
-     * The current that a cell delivers into a load with this meter across it: Ohm's law for load and meter side by side. On
-     * 100 kΩ a meter of 10 MΩ takes one per cent.
-     *
-     * @param loadOhm in (0, ∞)
-     */
-    public double deliveredA(double voltageV, double loadOhm) {
-        return voltageV / loadOhm + voltageV / inputResistanceOhm;
-    }
-
     private static CurrentRange range(double fullScaleA) {
         return CurrentRange.of(fullScaleA, COUNTS, SHUNT_V, FUSE_OHM);
     }

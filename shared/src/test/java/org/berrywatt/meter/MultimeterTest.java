@@ -29,14 +29,6 @@ class MultimeterTest {
         assertThat(meter.rangeOf(5, 0.01).fullScaleA()).isEqualTo(200e-3);
     }
 
-    /** A source of 1 V behind 1 MΩ falls to 10/11 V on a meter of 10 MΩ alone, and to 10/21 V with 1 MΩ beside it. */
-    @ParameterizedTest
-    @CsvSource({"0.9090909090909091, Infinity", "0.4761904761904762, 1e6"})
-    void countsTheCurrentThatTheMeterTakes(double readingV, double loadOhm) {
-        double behindTheSourceA = (1 - readingV) / 1e6;
-        assertThat(meter.deliveredA(readingV, loadOhm)).isCloseTo(behindTheSourceA, Percentage.withPercentage(1e-9));
-    }
-
     @Test
     void estimatesVoltageAndCurrentByTheirOwnStatements() {
         double voltageHalfWidthV = 0.005 * 0.4 + 2 * 0.001;
