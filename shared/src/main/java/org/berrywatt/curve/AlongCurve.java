@@ -11,12 +11,12 @@ import java.util.function.ToDoubleFunction;
  */
 final class AlongCurve {
     /** Points nearer than this, in radians, are readings at one load: about 2 % of it. */
-    private static final double ONE_LOAD = 0.01;
+    static final double ONE_LOAD = 0.01;
 
     private AlongCurve() {}
 
     static List<SweepPoint> order(List<SweepPoint> points) {
-        var angle = angle(largest(points, SweepPoint::voltageV), largest(points, SweepPoint::currentA));
+        var angle = angle(points);
         var ordered = points.stream()
                 .sorted(Comparator.comparingDouble(angle)
                         .thenComparingDouble(SweepPoint::voltageV)
@@ -30,6 +30,11 @@ final class AlongCurve {
         return List.copyOf(along);
     }
 
+    /** Angle of each point, in radians: 0 at short circuit, π/2 at open circuit. */
+    static List<Double> angles(List<SweepPoint> points) {
+        return points.stream().mapToDouble(angle(points)).boxed().toList();
+    }
+
     private static int endOfLoad(List<SweepPoint> ordered, int start, ToDoubleFunction<SweepPoint> angle) {
         var limit = angle.applyAsDouble(ordered.get(start)) + ONE_LOAD;
         var end = start + 1;
@@ -39,7 +44,9 @@ final class AlongCurve {
         return end;
     }
 
-    private static ToDoubleFunction<SweepPoint> angle(double largestV, double largestA) {
+    private static ToDoubleFunction<SweepPoint> angle(List<SweepPoint> points) {
+        var largestV = largest(points, SweepPoint::voltageV);
+        var largestA = largest(points, SweepPoint::currentA);
         return point -> Math.atan2(point.voltageV() / largestV, point.currentA() / largestA);
     }
 

@@ -1,6 +1,7 @@
 package org.berrywatt.curve;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A load sweep: measured points of an I-V curve and the figures they give.
@@ -14,7 +15,8 @@ import java.util.List;
 public record Sweep(List<SweepPoint> points, SweepFigures figures) {
 
     /**
-     * A sweep of points in any order; up and down, repeated and negative ones welcome.
+     * A sweep of points in any order; up and down, repeated and negative ones welcome. Only the {@link Hysteresis} asks in
+     * which order they were taken.
      *
      * @throws SweepRefused when a number is not finite; with fewer than 3 points that deliver power; with fewer than 5 points
      *     of distinct load; when voltages or currents span less than a tenth of the largest; when the curve does not come out
@@ -24,7 +26,7 @@ public record Sweep(List<SweepPoint> points, SweepFigures figures) {
         SweepDoor.checkPoints(points);
         var along = AlongCurve.order(points);
         SweepDoor.checkSpread(along);
-        var figures = figures(along);
+        var figures = figures(along, Hysteresis.of(points).orElse(null));
         SweepDoor.checkFillFactor(figures);
         return new Sweep(along, figures);
     }
@@ -34,7 +36,7 @@ public record Sweep(List<SweepPoint> points, SweepFigures figures) {
         return PeakPoint.of(PowerFit.of(points));
     }
 
-    private static SweepFigures figures(List<SweepPoint> along) {
+    private static SweepFigures figures(List<SweepPoint> along, @Nullable Hysteresis hysteresis) {
         var currentA = AxisFit.shortCircuit(along).atAxis();
         var voltageV = AxisFit.openCircuit(along).atAxis();
         SweepDoor.checkAxes(currentA, voltageV);
@@ -45,6 +47,7 @@ public record Sweep(List<SweepPoint> points, SweepFigures figures) {
                 peak.powerW(),
                 FillFactor.of(currentA, voltageV, peak.powerW()),
                 ShuntBound.conductanceS(along, currentA.high(), voltageV.value()),
-                peak.bracketed());
+                peak.bracketed(),
+                hysteresis);
     }
 }

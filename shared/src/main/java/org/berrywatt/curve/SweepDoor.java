@@ -40,6 +40,12 @@ final class SweepDoor {
                 "a sweep's points must be finite, not " + point.voltageV() + " V and " + point.currentA() + " A");
     }
 
+    /** Whether points of distinct load are enough of them, and enough deliver power, to have a peak. */
+    static boolean hasEnough(List<SweepPoint> along) {
+        return along.size() >= FEWEST_POINTS
+                && along.stream().filter(SweepPoint::deliversPower).count() >= FEWEST_DELIVERING;
+    }
+
     static void checkSpread(List<SweepPoint> along) {
         require(
                 along.size() >= FEWEST_POINTS,

@@ -3,6 +3,8 @@ package org.berrywatt.normalise;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.berrywatt.curve.Hysteresis;
+import org.jspecify.annotations.Nullable;
 
 /** What a reader of a result should know, in order of weight. */
 final class Notes {
@@ -42,10 +44,24 @@ final class Notes {
 
     private static Stream<Note> sweep(CellMeasurement cell, boolean fitted, double ratio) {
         return cell.underLight() instanceof LoadSweep sweep
-                ? Stream.concat(
-                        when(!sweep.figures().peakBracketed(), new Note("note.peakNotBracketed", Map.of())),
-                        when(!fitted && factor(ratio) > NOTED_RATIO, new Note("note.diodeNotFitted", Map.of())))
+                ? Stream.of(
+                                when(!sweep.figures().peakBracketed(), new Note("note.peakNotBracketed", Map.of())),
+                                hysteresis(sweep.figures().hysteresis()),
+                                when(!fitted && factor(ratio) > NOTED_RATIO, new Note("note.diodeNotFitted", Map.of())))
+                        .flatMap(notes -> notes)
                 : Stream.of(new Note("note.noSweep", Map.of()));
+    }
+
+    /** Says the power of both ways, so that a reader can report both. */
+    private static Stream<Note> hysteresis(@Nullable Hysteresis found) {
+        return found == null || !found.isNoted()
+                ? Stream.empty()
+                : Stream.of(new Note(
+                        "note.hysteresis",
+                        Map.of(
+                                "percent", 100 * Math.abs(found.index()),
+                                "towardsOpenMicroW", found.towardsOpenW() * 1e6,
+                                "towardsShortMicroW", found.towardsShortW() * 1e6)));
     }
 
     private static Stream<Note> spot(UnderLight underLight) {

@@ -46,7 +46,8 @@ final class Measured {
                         new Estimate(power, 0.02 * power),
                         new Estimate(fillFactor, 0.02),
                         0.2 * currentA / voltageV,
-                        true),
+                        true,
+                        null),
                 List.of());
     }
 
