@@ -14,7 +14,12 @@ public final class CurveRows {
     private CurveRows() {}
 
     public static List<Row> all() {
-        return List.of(
+        return Stream.concat(diode(), CertifiedFit.all().map(CurveRows::certified))
+                .toList();
+    }
+
+    private static Stream<Row> diode() {
+        return Stream.of(
                 worst(
                         "current at every voltage, against a hundredth of the photocurrent at least",
                         CurveRows::currents),
@@ -23,6 +28,16 @@ public final class CurveRows {
                 worst("greatest power", CurveRows::power),
                 fit(FitCriterion.INSERTED, "9.8602"),
                 fit(FitCriterion.SOLVED, "7.7301"));
+    }
+
+    private static Row certified(CertifiedFit fit) {
+        var digits = Math.min(fit.digitsOfEstimates(), fit.digitsOfStandardErrors());
+        return Row.atLeast(
+                "parameters and their standard errors, worst",
+                "NIST/ITL StRD, nonlinear " + fit,
+                fit.wanted(),
+                digits,
+                "digits");
     }
 
     private static Row worst(String what, ToDoubleFunction<Curve> error) {

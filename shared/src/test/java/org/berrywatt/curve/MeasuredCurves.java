@@ -21,14 +21,14 @@ final class MeasuredCurves {
 
     /** The 26 points of T. Easwarakhanthan et al., International Journal of Solar Energy 4 (1986) 1-12, at 33 °C. */
     static List<SweepPoint> rtcFrance() {
-        return rows("rtc_france_57mm.csv").stream()
+        return rows("/curve/rtc_france_57mm.csv").stream()
                 .map(row -> SweepPoint.exact(number(row, "voltage_V"), number(row, "current_A")))
                 .toList();
     }
 
     static List<CSVRecord> rows(String file) {
-        try (var table = new InputStreamReader(
-                MeasuredCurves.class.getResourceAsStream("/curve/" + file), StandardCharsets.UTF_8)) {
+        try (var table =
+                new InputStreamReader(MeasuredCurves.class.getResourceAsStream(file), StandardCharsets.UTF_8)) {
             return FORMAT.parse(table).getRecords();
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);

@@ -58,7 +58,7 @@ class WeightedLineTest {
     }
 
     private static double[][] norris() throws IOException {
-        var file = Objects.requireNonNull(WeightedLineTest.class.getResourceAsStream("/light/linear_Norris.csv"));
+        var file = Objects.requireNonNull(WeightedLineTest.class.getResourceAsStream("/nist/linear_Norris.csv"));
         try (var lines = new BufferedReader(new InputStreamReader(file, StandardCharsets.UTF_8))) {
             return lines.lines()
                     .filter(line -> Character.isDigit(line.charAt(0)))

@@ -36,13 +36,6 @@ public record Row(String what, String source, String wanted, String found, boole
         return new Row(what, source, join(published, unit), join(shown, unit), shown.equals(published));
     }
 
-    /** A drawn figure that must agree with a printed one to a unit of its last digit. */
-    public static Row drawn(String what, String source, String published, double found, String unit) {
-        var step = Math.pow(10, published.indexOf('.') + 1 - published.length());
-        var holds = Math.abs(found - Double.parseDouble(published)) <= step;
-        return new Row(what, source, join(published + " ± " + text(step), unit), text(found, unit), holds);
-    }
-
     /** Correct decimal digits of a value, at most 15 (NIST/ITL: log relative error). */
     public static double digits(double found, double certified) {
         return Math.min(15, -Math.log10(Math.abs(found - certified) / Math.abs(certified)));
