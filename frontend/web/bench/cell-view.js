@@ -2,12 +2,15 @@
 import { clock } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
+import { advice } from './advice.js';
 import { caution } from './caution.js';
 import { curve } from './curve.js';
+import { howTo } from './how-to.js';
 import { nextStep, stagesOf, statesByStage } from './progress.js';
 import { recipeList } from './recipe-list.js';
 import { result } from './result.js';
 import { to } from './routes.js';
+import { comeBackAt, settledFrom } from './timers.js';
 import { readingWords } from './words.js';
 
 const KINDS = ['dark', 'light', 'sweep'];
@@ -25,7 +28,7 @@ export function cellView(data, id) {
       <div class="cell-head"><h1>${t('page.bench.cell', { label: cell.label })}</h1>
         <bw-cell .stages=${statesByStage(stages)}></bw-cell></div>
       ${cell.pending ? html`<span class="tag pending"><bw-icon name="waiting"></bw-icon>${t('page.bench.onThisPhone')}</span>` : nothing}
-      ${nowPanel(cell, next)}
+      ${nowPanel(cell, next, data)}
       ${measuring ? readingSection(cell, readings, data.catalogue.units) : nothing}
     </div>
     <div class="flow">
@@ -41,28 +44,45 @@ export function cellView(data, id) {
 export const back = (...parts) => html`<a class="back" href=${parts.length ? to(...parts) : '#'}><bw-icon name="back"></bw-icon>
   ${parts.length ? t('page.bench.backToCell') : t('page.bench.backToBench')}</a>`;
 
-function nowPanel(cell, { kind, stage }) {
+function nowPanel(cell, { kind, stage }, data) {
   if (kind === 'failed') return ended(cell, stage);
-  if (kind === 'done') return nothing;
+  if (kind === 'done') return again(cell, comeBackAt(data.result(cell.id), data.readings(cell.id)));
   if (kind !== 'stage') return measureNow(cell, kind, stage);
   return html`<section class="now flow" aria-label=${t('page.bench.next')}>
     <h2>${t(`catalogue.stage.${stage.key}`)}</h2>
     ${caution(stage)}
+    ${howTo(stage.key)}
+    <bw-step-timer .cell=${cell} .stage=${stage.key}></bw-step-timer>
     <a class="button whole" href=${to('outcome', cell.id, stage.key)}>${t('page.bench.recordOutcome')}</a></section>`;
 }
 
 function measureNow(cell, kind, stage) {
+  const settled = settledFrom(cell);
   return html`<section class="now flow" aria-label=${t('page.bench.next')}>
     <h2>${t(`page.bench.reading.${kind}`)}</h2>
-    <p>${t(`page.bench.readingHow.${kind}`)}</p>
+    ${settled > Date.now() ? html`<p><bw-time-left .until=${settled} .over=${t('page.bench.timeIsUp')}></bw-time-left></p>
+      <p>${t('page.bench.settling', { time: clock(settled) })}</p>` : nothing}
     ${caution(stage)}
+    ${howTo(kind)}
     <a class="button whole" href=${to(kind, cell.id)}>${t(`page.bench.enter.${kind}`)}</a></section>`;
 }
 
+function again(cell, at) {
+  if (!at) return nothing;
+  return html`<section class="now flow" aria-label=${t('page.bench.next')}>
+    <h2>${t('page.bench.reading.light')}</h2>
+    <p><bw-time-left .until=${at} .over=${t('page.bench.timeIsUp')}></bw-time-left></p>
+    <p>${t('page.bench.comeBack', { time: clock(at) })}</p>
+    <a class="button whole" href=${to('light', cell.id)}>${t('page.bench.readAgain')}</a></section>`;
+}
+
 function ended(cell, stage) {
-  const failure = stage.outcome.failure ? t(`catalogue.failure.${stage.outcome.failure}`) : '';
-  return html`<bw-notice tone="unusual" .heading=${t('page.bench.endedAt', { stage: t(`catalogue.stage.${stage.key}`) })}
-    .text=${failure} .more=${html`<p>${t('page.bench.failureCounts')}</p>`}></bw-notice>`;
+  const { failure } = stage.outcome;
+  return html`<section class="now flow" aria-label=${t('page.bench.next')}>
+    <h2>${t('page.bench.endedAt', { stage: t(`catalogue.stage.${stage.key}`) })}</h2>
+    ${failure ? html`<p>${t(`catalogue.failure.${failure}`)}</p>${advice(failure)}` : nothing}
+    <p class="small">${t('page.bench.failureCounts')}</p>
+    <a class="button whole quiet" href=${to('outcome', cell.id, stage.key)}>${t('page.bench.doneAgain')}</a></section>`;
 }
 
 function stageRow(cell, stage) {

@@ -2,4 +2,5 @@
 import './outcome-form.js';
 import './reading-form.js';
 import './register-form.js';
+import './step-timer.js';
 import './sweep-form.js';

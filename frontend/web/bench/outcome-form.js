@@ -1,10 +1,13 @@
 /** How a stage ended. A failure is as welcome as a success: it stays in the class's results. */
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
+import { advice } from './advice.js';
 import { BenchForm } from './bench-form.js';
 import { caution } from './caution.js';
 import { back } from './cell-view.js';
 import { standingOutcomes } from './progress.js';
+
+const WHY = ['again', 'correct'];
 
 /** `part` is the stage's key. */
 class OutcomeForm extends BenchForm {
@@ -26,20 +29,24 @@ class OutcomeForm extends BenchForm {
 
   start() {
     const { passed, failure, note } = this.earlier ?? {};
-    return { passed: passed === undefined ? '' : passed ? 'yes' : 'no', failure: failure ?? '', note: note ?? '' };
+    if (passed === false && !this.earlier.pending) return { why: 'again', passed: '', failure: '', note: '' };
+    return { why: 'correct', passed: passed === undefined ? '' : passed ? 'yes' : 'no', failure: failure ?? '', note: note ?? '' };
   }
 
-  fields({ passed, failure, note }) {
+  fields({ why, passed, failure, note }) {
     const { stage } = this;
     const name = t(`catalogue.stage.${stage.key}`);
     return html`${back('cell', this.cellId)}
       <h1>${t('page.bench.outcomeOf', { label: this.cell.label, stage: name })}</h1>
       ${caution(stage)}
+      ${this.mayBeAgain ? html`<bw-choices tall name="why" .legend=${t('page.bench.outcomeWhy')} .value=${why} @chosen=${event => this.change('why', event.detail)}
+        .options=${WHY.map(key => ({ key, label: t(`page.bench.outcomeWhy.${key}`) }))}></bw-choices>` : nothing}
       <bw-choices name="passed" .legend=${t('page.bench.howDidItGo')} .value=${passed} @chosen=${event => this.change('passed', event.detail)}
         .options=${[{ key: 'yes', label: t('page.bench.worked') }, { key: 'no', label: t('page.bench.failed') }]}></bw-choices>
       ${passed === 'no' ? html`<bw-choices tall name="failure" .legend=${t('page.bench.whatFailed')} .value=${failure}
         @chosen=${event => this.change('failure', event.detail)}
         .options=${stage.failures.map(key => ({ key, label: t(`catalogue.failure.${key}`) }))}></bw-choices>
+        <div role="status">${failure ? advice(failure) : nothing}</div>
         <p class="soft">${t('page.bench.failureCounts')}</p>` : nothing}
       <bw-field name="note" maxlength="200" .label=${t('page.bench.note')} .hint=${t('page.bench.noteHint')} .value=${note}
         @typed=${event => this.change('note', event.detail)}></bw-field>`;
@@ -50,14 +57,20 @@ class OutcomeForm extends BenchForm {
     return passed === 'no' && failure === '' ? t('page.bench.failureMissing') : null;
   }
 
-  toEntry({ passed, failure, note }) {
+  /** A stage done twice keeps both outcomes and stands as it ended last; a correction takes the other one's place. */
+  get mayBeAgain() {
+    return Boolean(this.earlier) && !this.earlier.pending && !this.entry;
+  }
+
+  toEntry({ why, passed, failure, note }) {
     const { earlier } = this;
     const id = earlier?.pending ? earlier.id : this.entryId;
+    const replaced = earlier?.pending ? earlier.replaces : why === 'again' ? null : earlier?.id;
     return {
       id, path: `/api/outcomes/${id}`,
       body: {
         cellId: this.cellId, stage: this.part, passed: passed === 'yes', failure: passed === 'no' ? failure : null,
-        note: note.trim() || null, replaces: earlier?.pending ? earlier.replaces ?? null : earlier?.id ?? null, noticedAt: new Date().toISOString(),
+        note: note.trim() || null, replaces: replaced ?? null, noticedAt: new Date().toISOString(),
       },
       about: { kind: 'outcome', cellId: this.cellId, label: this.cell.label, stage: this.part },
     };

@@ -1,9 +1,10 @@
 /** The bench at a glance: what now, is it safe, how are we doing? */
 import { powerDensityTexts } from '../core/format.js';
-import { t } from '../core/texts.js';
+import { remark, t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { nextStep, stagesOf, statesByStage } from './progress.js';
 import { to } from './routes.js';
+import { comeBackAt, endOf, settledFrom } from './timers.js';
 import { place } from './words.js';
 
 export function overview(data) {
@@ -24,6 +25,7 @@ function howAreWeDoing(data) {
   const standing = data.standing;
   return html`<h1 id="how">${data.team?.name ?? t('page.bench.title')}</h1>
     ${standing?.place ? placed(standing, data) : html`<p class="soft">${t('page.bench.noPlace')}</p>`}
+    ${whatMoves(standing)}
     ${data.labDay && !data.labDay.entryOpen ? html`<bw-notice tone="unusual" .text=${t('page.bench.closed')}></bw-notice>` : nothing}`;
 }
 
@@ -35,16 +37,31 @@ function placed({ place: own, placeLow, placeHigh, powerDensityWm2 }, { leaderbo
     ${power ? html`<p class="soft">${t('page.bench.teamPower', power)}</p>` : nothing}`;
 }
 
+/** Cells that wait, with the first thing that each of them lacks. */
+function whatMoves(standing) {
+  const waiting = (standing?.cells ?? []).filter(cell => cell.standing === 'waiting' && cell.remark);
+  if (waiting.length === 0) return nothing;
+  return html`<div><h2 class="small-head">${t('page.bench.whatMoves')}</h2>
+    <ul class="bare moves">${waiting.map(({ cellId, label, remark: why }) => html`<li><a href=${to('cell', cellId)}>${label}</a> ${remark(why)}</li>`)}</ul></div>`;
+}
+
 function slide(cell, data) {
   const readings = data.readings(cell.id);
   const stages = stagesOf(cell, readings, data.catalogue);
+  const next = nextStep(stages, readings);
   return html`<a class="slide" href=${to('cell', cell.id)}>
     <span class="label">${cell.label}</span>
     <span class="body">
       <bw-cell .stages=${statesByStage(stages)}></bw-cell>
-      <span class="next">${nextWords(nextStep(stages, readings))}${power(data.result(cell.id))}
+      <span class="next">${nextWords(next)}${timeLeft(cell, next, data)}${power(data.result(cell.id))}
         ${cell.pending ? html`<span class="tag pending"><bw-icon name="waiting"></bw-icon>${t('page.bench.onThisPhone')}</span>` : nothing}</span>
     </span></a>`;
+}
+
+function timeLeft(cell, { kind, stage }, data) {
+  const until = kind === 'stage' ? endOf(cell.id, stage.key)
+    : kind === 'done' ? comeBackAt(data.result(cell.id), data.readings(cell.id)) : settledFrom(cell);
+  return until ? html`<bw-time-left .until=${until} .over=${kind === 'stage' ? t('page.bench.timeIsUp') : nothing}></bw-time-left>` : nothing;
 }
 
 const power = result => (result?.powerDensityWm2

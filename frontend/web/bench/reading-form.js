@@ -4,6 +4,7 @@ import { html, nothing } from '../kit/kit.js';
 import { BenchForm } from './bench-form.js';
 import { caution } from './caution.js';
 import { back } from './cell-view.js';
+import { howTo } from './how-to.js';
 import { likelyStation, stationPicker } from './station-picker.js';
 import { readingWords } from './words.js';
 import '../entry/entry.js';
@@ -31,7 +32,7 @@ class ReadingForm extends BenchForm {
     const { part: kind, earlier } = this;
     return html`${back('cell', this.cellId)}
       <h1>${t('page.bench.readingOf', { label: this.cell.label, reading: t(`page.bench.reading.${kind}`) })}</h1>
-      <p>${t(`page.bench.readingHow.${kind}`)}</p>
+      ${howTo(kind)}
       ${caution(this.data.catalogue.stages.find(stage => stage.key === 'measure'))}
       ${kind === 'light' ? stationPicker(this.data.stations, stationId, id => this.change('stationId', id)) : nothing}
       ${this.#number('voltage', voltage, t(`page.bench.voltage.${kind}`))}

@@ -6,6 +6,7 @@ import { html, live, nothing } from '../kit/kit.js';
 import { symbolOf, typedAmount, unitOf } from '../entry/wording.js';
 import { BenchForm } from './bench-form.js';
 import { back } from './cell-view.js';
+import { howTo } from './how-to.js';
 import { likelyStation, stationPicker } from './station-picker.js';
 
 /** Half-decade steps, a first look at any cell (common practice, no source). */
@@ -30,7 +31,7 @@ class SweepForm extends BenchForm {
   fields({ rows, unit, stationId, confirmed }) {
     return html`${back('cell', this.cellId)}
       <h1>${t('page.bench.readingOf', { label: this.cell.label, reading: t('page.bench.reading.sweep') })}</h1>
-      <p>${t('page.bench.readingHow.sweep')}</p>
+      ${howTo('sweep')}
       ${stationPicker(this.data.stations, stationId, id => this.change('stationId', id))}
       <bw-choices .legend=${t('page.bench.sweepUnit')} .value=${unit} @chosen=${event => this.change('unit', event.detail)}
         .options=${VOLTAGES.map(key => ({ key, label: symbolOf(unitOf(key, this.data.catalogue.units)) }))}></bw-choices>

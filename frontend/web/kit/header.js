@@ -18,9 +18,9 @@ class Header extends PageElement {
   static properties = { who: { attribute: false }, here: {}, day: {}, whom: {}, mark: { type: Number } };
 
   render() {
-    return html`<header class="band">
+    return html`<header class="band ${this.who?.kind === 'team' ? 'of-team' : ''}">
       <a class="skip button" href="#main" @click=${this.#skip}>${t('page.header.skip')}</a>
-      <a class="name" href="/index.html">${this.#berry()}Berrywatt</a>
+      <a class="name" href="/index.html">${this.#berry()}<span>Berrywatt</span></a>
       ${this.#links().length ? html`<nav aria-label=${t('page.header.pages')}>${this.#links().map(each => this.#link(each))}</nav>` : nothing}
       ${this.whom ? html`<span class="whom"><bw-mark .mark=${this.mark}></bw-mark>${this.whom}</span>` : nothing}
       ${this.who?.kind === 'teacher' ? html`<button class="leave" @click=${this.#leave}>${t('page.header.signOut')}</button>` : nothing}
