@@ -80,6 +80,21 @@ class DiodeTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13, 14})
+    void comesBackToTheCurrentByWayOfItsVoltageOverTenDecades(long seed) {
+        var random = new SplittableRandom(seed);
+        for (int i = 0; i < 2_000; i++) {
+            var diode = anyDiode(random);
+            var currentA = anyCurrent(diode, random);
+            var voltageV = diode.voltageV(currentA);
+            assertThat(voltageV).as("%s at %s A", diode, currentA).isFinite();
+            assertThat(diode.currentA(voltageV))
+                    .as("%s at %s A", diode, currentA)
+                    .isCloseTo(currentA, within(roundedVoltage(diode, voltageV, currentA)));
+        }
+    }
+
     @Test
     void keepsToTheMostNegativeFiniteCurrentWhereTheExponentialLeavesADouble() {
         var diode = new Diode(1e-3, 1e-9, 1, 0, 1e3, 25);
@@ -155,6 +170,19 @@ class DiodeTest {
 
     private static double anyVoltage(SplittableRandom random) {
         return (random.nextBoolean() ? 1 : -1) * logUniform(random, 1e-7, 1e3);
+    }
+
+    /** Delivered up to the photocurrent, taken up to a thousand times it. */
+    private static double anyCurrent(Diode diode, SplittableRandom random) {
+        var size = diode.photocurrentA() * logUniform(random, 1e-7, 1);
+        return random.nextBoolean() ? size : -1e3 * size;
+    }
+
+    /** A voltage is rounded by its unit in the last place, or by those of what it is the difference of. */
+    private static double roundedVoltage(Diode diode, double voltageV, double currentA) {
+        var reachV = Math.abs(voltageV) + 2 * Math.abs(currentA) * diode.seriesResistanceOhm();
+        return 1e-12 * Math.max(Math.abs(currentA), diode.photocurrentA())
+                + 8 * Math.ulp(reachV) * slope(diode, new double[] {voltageV, currentA});
     }
 
     private static double logUniform(SplittableRandom random, double low, double high) {
