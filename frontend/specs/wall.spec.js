@@ -1,7 +1,7 @@
-import { leaderNews } from '/pages/wall-announce.js';
-import { commonDecimals } from '/pages/wall-decimals.js';
-import { pagesOf } from '/pages/wall-pages.js';
-import { placeOf } from '/pages/place.js';
+import { leaderNews } from '/wall/announce.js';
+import { commonDecimals } from '/wall/decimals.js';
+import { pagesOf } from '/wall/pages.js';
+import { placeOf } from '/core/place.js';
 import { same, spec } from './spec.js';
 
 const led = name => ({ teams: [{ place: 1, name }] });

@@ -3,36 +3,42 @@ import { t } from '../core/texts.js';
 import { html, render } from '../kit/element.js';
 import { LET_GO, arrived, toggled } from '../live/hold.js';
 import { followLeaderboard } from '../live/leaderboard.js';
-import { leaderNews } from './wall-announce.js';
-import { wallBoard } from './wall-board.js';
-import { wallFoot } from './wall-foot.js';
-import { glide } from './wall-glide.js';
-import { wallHead } from './wall-head.js';
-import { joinHint } from './wall-join.js';
-import { pagesOf, rowsThatFit } from './wall-pages.js';
-import { drawPlot } from './wall-plot.js';
-import { switchTheme } from './wall-theme.js';
+import { leaderNews } from '../wall/announce.js';
+import { wallFoot } from '../wall/foot.js';
+import { glide } from '../wall/glide.js';
+import { wallHead } from '../wall/head.js';
+import { joinHint } from '../wall/join.js';
+import { leavesOf } from '../wall/leaves.js';
+import { NOTHING_NOTED, noted } from '../wall/notes.js';
+import { isWide, linesThatFit, rowsThatFit } from '../wall/pages.js';
+import { drawPlot } from '../wall/plot.js';
+import { stage } from '../wall/stage.js';
+import { switchTheme } from '../wall/theme.js';
 
-const PAGE_STAYS_MS = 12_000;
+const LEAF_STAYS_MS = 12_000;
 
 const main = document.getElementById('main');
 const labDayId = location.hash.slice(1);
 const link = followLeaderboard(labDayId);
-const news = leaderNews();
+const speech = leaderNews();
 let join = null;
 let joinKnownFor = null;
 let hold = LET_GO;
+let notes = NOTHING_NOTED;
 let pageNumber = 0;
 let pageTimer = null;
 
 function draw() {
   hold = arrived(hold, link.body);
+  notes = noted(notes, hold.shown, Date.now());
   const state = hold.shown;
-  const pages = pagesOf(state?.teams ?? [], rowsThatFit(main));
-  pageNumber = (pageNumber + pages.length) % pages.length;
+  const leaves = leavesOf(state, { rows: rowsThatFit(main), lines: linesThatFit(main) });
+  pageNumber = (pageNumber + leaves.length) % leaves.length;
+  const shown = isWide() ? [leaves[pageNumber]] : leaves;
   document.title = `${state?.title ?? t('page.header.wall')} · Berrywatt`;
-  glide(main, () => render(template(state, pages), main));
-  drawPlot(main, state, pages[pageNumber]);
+  glide(main, () => render(template(state, shown, leaves.length), main));
+  const places = shown.find(leaf => leaf.kind === 'places');
+  if (places) drawPlot(main, state, places.teams);
   askHowToJoin(state);
 }
 
@@ -44,11 +50,11 @@ async function askHowToJoin(state) {
   draw();
 }
 
-function template(state, pages) {
+function template(state, shown, count) {
   return html`${wallHead(state, link)}
-    ${wallBoard(state, pages[pageNumber], join)}
-    ${wallFoot({ hold, join, pageNumber, pageCount: pages.length, pause, turn, changeTheme })}
-    <p class="unseen" role="status">${news(state)}</p>`;
+    ${stage(state, shown, { join, moves: notes.moves })}
+    ${wallFoot({ hold, news: notes.news, join, pageNumber, pageCount: isWide() ? count : 1, pause, turn, changeTheme })}
+    <p class="unseen" role="status">${speech(state)}</p>`;
 }
 
 function pause() {
@@ -69,7 +75,7 @@ function turn(step) {
 
 function stayAWhile() {
   clearInterval(pageTimer);
-  pageTimer = setInterval(() => hold.held || turn(1), PAGE_STAYS_MS);
+  pageTimer = setInterval(() => hold.held || turn(1), LEAF_STAYS_MS);
 }
 
 main.replaceChildren();

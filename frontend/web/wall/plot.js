@@ -1,7 +1,7 @@
 import { drawIntervals } from '../charts/intervals.js';
 import { t } from '../core/texts.js';
 import { MICROWATT_PER_CM2 } from '../core/units.js';
-import { isWide } from './wall-pages.js';
+import { isWide } from './pages.js';
 
 const TALLEST_ROW_REM = 5.2;
 const drawn = new WeakMap();

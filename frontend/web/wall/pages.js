@@ -1,16 +1,26 @@
 /** Which teams stand on which page of the Wall. */
 
 const LEAST_ROW_REM = 2.45;
+const WAITING_TITLE_REM = 2;
+const WAITING_ROW_REM = 3;
 
 /** How many rows the Wall has room for; on a phone the page scrolls and all rows fit. */
 export function rowsThatFit(main) {
   if (!isWide()) return Infinity;
   const rem = parseFloat(getComputedStyle(document.documentElement).fontSize);
-  const board = main.querySelector('.board');
-  if (!board) return Infinity;
-  const style = getComputedStyle(board);
+  const stage = main.querySelector('.stage');
+  if (!stage) return Infinity;
+  const style = getComputedStyle(stage);
   const furniture = parseFloat(style.getPropertyValue('--above')) + parseFloat(style.getPropertyValue('--axis'));
-  return Math.max(1, Math.floor((board.clientHeight / rem - furniture) / LEAST_ROW_REM));
+  return Math.max(1, Math.floor((stage.clientHeight / rem - furniture) / LEAST_ROW_REM));
+}
+
+/** How many cells that are not ranked yet the Wall has room for, two lines each. */
+export function linesThatFit(main) {
+  const stage = main.querySelector('.stage');
+  if (!isWide() || !stage) return Infinity;
+  const rem = parseFloat(getComputedStyle(document.documentElement).fontSize);
+  return Math.max(1, Math.floor((stage.clientHeight / rem - WAITING_TITLE_REM) / WAITING_ROW_REM));
 }
 
 /** Wide enough for one line per team; the style sheet asks the same question. */

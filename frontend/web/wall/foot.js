@@ -1,16 +1,20 @@
 import { t } from '../core/texts.js';
 import { html, nothing, svg } from '../kit/element.js';
-import { isDark } from './wall-theme.js';
+import { isDark } from './theme.js';
 
-/** How to join, which page of how many, pause and the switch between dark and light. */
-export function wallFoot({ hold, join, pageNumber, pageCount, pause, turn, changeTheme }) {
+/** The latest news or else how to join, which page of how many, pause and the switch between dark and light. */
+export function wallFoot({ hold, news, join, pageNumber, pageCount, pause, turn, changeTheme }) {
   return html`<footer class="foot">
-    <p class="join">${join ? joinWords(join) : nothing}</p>
+    ${news ? newsLine(news) : html`<p class="join">${join ? joinWords(join) : nothing}</p>`}
     ${pageCount > 1 ? pager(pageNumber, pageCount, turn) : nothing}
     <button class="control" aria-pressed=${hold.held} @click=${pause}>
       ${picture(hold.held ? PLAY : PAUSE)}${pauseWords(hold)}</button>
     <button class="control" @click=${changeTheme}>${picture(LAMP)}${t(isDark() ? 'page.wall.toLight' : 'page.wall.toDark')}</button>
   </footer>`;
+}
+
+function newsLine({ key, values }) {
+  return html`<p class="news"><strong>${t('page.wall.news')}</strong> ${t(`page.wall.news.${key}`, values)}</p>`;
 }
 
 function joinWords({ address, code }) {

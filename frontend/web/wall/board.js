@@ -3,13 +3,14 @@ import { t } from '../core/texts.js';
 import { MICROWATT_PER_CM2 } from '../core/units.js';
 import { html, nothing, repeat } from '../kit/element.js';
 import '../kit/mark.js';
-import { placeOf } from './place.js';
-import { commonDecimals } from './wall-decimals.js';
-import { legend } from './wall-legend.js';
-import { whyNot } from './wall-why.js';
+import { placeOf } from '../core/place.js';
+import { commonDecimals } from './decimals.js';
+import { legend } from './legend.js';
+import { tieOf } from './ties.js';
+import { whyNot } from './why.js';
 
 /** The rows of one page: a table whose third column is a picture that lies over all its rows. */
-export function wallBoard(state, teams, join) {
+export function wallBoard(state, teams, { join, moves }) {
   if (!state) return html`<section class="board"></section>`;
   if (teams.length === 0) return invitation(join);
   const decimals = commonDecimals(state.teams);
@@ -21,15 +22,17 @@ export function wallBoard(state, teams, join) {
         <td role="cell">${legend()}</td>
         <th role="columnheader" scope="col" class="number">${t('page.wall.unit')}</th>
       </tr></thead>
-      <tbody role="rowgroup">${repeat(teams, team => team.teamId, team => row(team, decimals))}</tbody>
+      <tbody role="rowgroup">${repeat(teams, team => team.teamId, (team, at) => row(team, { decimals, move: moves.get(team.teamId), tie: tieOf(teams, at) }))}</tbody>
     </table>
     <div class="plot"><div><canvas></canvas></div></div>
   </section>`;
 }
 
-function row(team, decimals) {
-  return html`<tr role="row" data-team=${team.teamId} data-value=${team.powerDensityWm2?.value ?? ''}>
-    <td role="cell" class="place">${placeOf(team) ?? html`<span class="none" aria-label=${t('page.wall.noPlace')}>·</span>`}</td>
+function row(team, { decimals, move, tie }) {
+  return html`<tr role="row" class=${tie.words} data-team=${team.teamId} data-value=${team.powerDensityWm2?.value ?? ''}>
+    <td role="cell" class="place">${placeOf(team) ?? html`<span class="none" aria-label=${t('page.wall.noPlace')}>·</span>`}
+      ${tie.size ? html`<span class="tie" style="--group: ${tie.size}">${t('page.wall.shared')}</span>` : nothing}
+      ${move ? html`<span class="moved">${t('page.wall.was', { place: move.from })}</span>` : nothing}</td>
     <th role="rowheader" scope="row" class="team">
       <span class="name"><bw-mark .mark=${team.mark}></bw-mark><span>${team.name}</span></span>
       <span class="why">${whyNot(team)}</span>

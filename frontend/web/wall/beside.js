@@ -1,0 +1,35 @@
+import { fixed, powerDensityTexts } from '../core/format.js';
+import { t } from '../core/texts.js';
+import { html } from '../kit/element.js';
+import { honours } from './honours.js';
+
+/** The boards beside the places, each with its first few teams. */
+export function besideBoards(teams) {
+  return html`<section class="leaf honours" aria-label=${t('page.wall.beside')}>
+    ${honours(teams).map(honour)}
+    <p class="caption">${t('page.wall.besideCaution')}</p>
+  </section>`;
+}
+
+function honour({ key, rows, more }) {
+  return html`<section class="honour"><h2>${t(`page.wall.honour.${key}`)}</h2>
+    <p class="what">${t(`page.wall.honourWhat.${key}`)}</p>
+    ${rows.length === 0 ? html`<p class="none">${t(`page.wall.honourNone.${key}`)}</p>` : html`
+    <ol>${rows.map(({ team, figure }) => html`<li>
+      <span class="name"><bw-mark .mark=${team.mark}></bw-mark><span>${team.name}</span></span>
+      <span class="amount">${WORDS[key](figure)}</span></li>`)}</ol>
+    ${more > 0 ? html`<p class="what">${t('page.wall.honourMore', { more })}</p>` : ''}`}
+  </section>`;
+}
+
+/** How each board writes its figure. */
+const WORDS = {
+  verified: ({ watt, label }) => html`<span class="soft">${label}</span> ${powerDensityTexts(sure(watt)).value}
+    <span class="soft">${t('page.wall.unit')}</span>`,
+  yield: ({ working, declared }) => t('page.wall.ofCells', { working, declared }),
+  alike: ({ times }) => t('page.wall.times', { times: fixed(times, 1) }),
+  retention: ({ share }) => t('page.wall.percent', { percent: fixed(100 * share, 0) }),
+};
+
+/** Two digits: the board names a cell, the places tell how sure its figure is. */
+const sure = watt => ({ value: watt, standardUncertainty: watt / 20, low: watt, high: watt });

@@ -1,0 +1,33 @@
+/** The boards beside the places: who leads in something else than the day's rule. Pure; ties keep the order of places. */
+
+const SHOWN = 4;
+
+/** @returns {{key: string, more: number, rows: {team: object, figure: object}[]}[]} in the order of the screen */
+export function honours(teams) {
+  return [
+    board('verified', teams, bestVerified, (a, b) => b.watt - a.watt),
+    board('yield', teams, working, (a, b) => b.share - a.share || b.working - a.working),
+    board('alike', teams, alike, (a, b) => a.times - b.times),
+    board('retention', teams, kept, (a, b) => b.share - a.share),
+  ];
+}
+
+function board(key, teams, figureOf, order) {
+  const rows = teams.map(team => ({ team, figure: figureOf(team) })).filter(({ figure }) => figure)
+    .sort((a, b) => order(a.figure, b.figure));
+  return { key, rows: rows.slice(0, SHOWN), more: Math.max(0, rows.length - SHOWN) };
+}
+
+function bestVerified({ side, cells }) {
+  if (side?.bestVerifiedWm2 == null) return null;
+  return { watt: side.bestVerifiedWm2, label: cells.find(cell => cell.cellId === side.bestVerifiedCell)?.label ?? '' };
+}
+
+function working({ side }) {
+  if (!side?.declared || !side.working) return null;
+  return { working: side.working, declared: side.declared, share: side.working / side.declared };
+}
+
+const alike = ({ side }) => (side?.geometricDeviation == null ? null : { times: side.geometricDeviation });
+
+const kept = ({ side }) => (side?.retention == null ? null : { share: side.retention });
