@@ -1,4 +1,4 @@
-import { typedParts } from '/pages/light-typed.js';
+import { typedParts } from '/light/typed.js';
 import { same, spec } from './spec.js';
 
 const UNITS = [{ key: 'lx', symbols: ['lx'] }, { key: 'klx', symbols: ['klx'] }, { key: 'Wm2', symbols: ['W/m²', 'W/m2'] }];

@@ -2,9 +2,9 @@
 import { get } from '../core/http.js';
 import { t } from '../core/texts.js';
 import { html, nothing, openPage, repeat } from '../kit/kit.js';
-import './light-station-form.js';
-import { stationCard } from './light-station.js';
-import { drawStationDrift } from './light-drift.js';
+import { drawStationDrift } from '../light/drift.js';
+import { stationCard } from '../light/station-card.js';
+import '../light/station-form.js';
 import { refusal } from './refusal.js';
 
 const AGES_MS = 30_000;
@@ -13,52 +13,81 @@ const labDayId = location.hash.slice(1);
 const { who, header, draw } = await openPage('light');
 header.day = labDayId;
 const mayWrite = who.kind === 'teacher';
-let catalogue = null;
-let stations = null;
-let adding = false;
+const page = {
+  catalogue: null, day: null, stations: null, uses: new Map(), correcting: null, adding: false, load, correct, corrected, leaveCorrection,
+  get mayRead() { return mayWrite && this.day.entryOpen; },
+};
 
 async function load() {
   try {
-    catalogue ??= await get('/api/catalogue');
-    stations = await get(`/api/labdays/${labDayId}/stations`);
+    page.catalogue ??= await get('/api/catalogue');
+    [page.day, page.stations] = await Promise.all([get(`/api/labdays/${labDayId}`), get(`/api/labdays/${labDayId}/stations`)]);
+    if (mayWrite) page.uses = await usesOf(page.stations);
     show();
   } catch (error) {
-    if (!stations) draw(refusal(error));
+    if (!page.stations) draw(refusal(error));
   }
 }
 
+/** The cells that lean on each reading. */
+async function usesOf(stations) {
+  const answers = await Promise.all(stations.map(({ id }) => get(`/api/stations/${id}/cells`)));
+  return new Map(answers.flat().map(({ irradianceId, cells }) => [irradianceId, cells]));
+}
+
 function show() {
+  const { stations, adding, day } = page;
   const formShown = mayWrite && (adding || stations.length === 0);
   draw(html`<div class="light flow-wide">
     <div class="apart"><div><h1>${t('page.light.title')}</h1><p class="soft">${t('page.light.lead')}</p></div>
-      ${mayWrite && !formShown ? html`<button class="button" @click=${add}><bw-icon name="add"></bw-icon>${t('page.light.add')}</button>` : nothing}</div>
+      ${mayWrite && !formShown ? html`<button class="button quiet" @click=${add}><bw-icon name="add"></bw-icon>${t('page.light.add')}</button>` : nothing}</div>
+    ${mayWrite && !day.entryOpen ? html`<bw-notice .text=${t('page.light.closed')}></bw-notice>` : nothing}
     ${formShown ? newStation() : nothing}
     ${stations.length === 0 && !mayWrite ? html`<p>${t('page.light.none')}</p>` : nothing}
-    <div class="stations">${repeat(stations, station => station.id, station => stationCard(station, { catalogue, mayWrite, load }))}</div>
+    <div class="stations">${repeat(stations, station => station.id, station => stationCard(station, page))}</div>
   </div>`);
   for (const station of stations) drawStationDrift(station);
 }
 
 function newStation() {
-  return html`<section class="card flow narrow"><h2>${t('page.light.new')}</h2>
-    <bw-station-form .labDayId=${labDayId} .catalogue=${catalogue} @saved=${added}></bw-station-form>
-    ${stations.length > 0 ? html`<button class="button plain" @click=${cancel}>${t('page.days.cancel')}</button>` : nothing}</section>`;
+  const first = page.stations.length === 0;
+  return html`<section class="card flow narrow"><h2>${t(first ? 'page.light.first' : 'page.light.new')}</h2>
+    ${first ? html`<p>${t('page.light.firstLead')}</p>` : nothing}
+    <bw-station-form .labDayId=${labDayId} .catalogue=${page.catalogue} @saved=${added}></bw-station-form>
+    ${first ? nothing : html`<button class="button plain" @click=${cancel}>${t('page.days.cancel')}</button>`}</section>`;
 }
 
 function add() {
-  adding = true;
+  page.adding = true;
   show();
   setTimeout(() => document.querySelector('bw-station-form bw-field').focus());
 }
 
 function cancel() {
-  adding = false;
+  page.adding = false;
   show();
 }
 
 function added() {
-  adding = false;
+  page.adding = false;
   load();
+}
+
+function correct(readingId) {
+  page.correcting = readingId;
+  show();
+}
+
+function corrected() {
+  page.correcting = null;
+  load();
+}
+
+function leaveCorrection() {
+  const left = page.correcting;
+  page.correcting = null;
+  show();
+  setTimeout(() => document.querySelector(`[data-reading="${left}"]`)?.focus());
 }
 
 addEventListener('hashchange', () => location.reload());

@@ -8,6 +8,7 @@ import java.util.UUID;
 import java.util.function.Function;
 import org.berrywatt.contract.EntryRequest;
 import org.berrywatt.contract.IrradianceRequest;
+import org.berrywatt.contract.LightPreviewRequest;
 import org.berrywatt.contract.OutcomeRequest;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.SheetRequest;
@@ -55,6 +56,8 @@ class PermissionsTest {
                 Map.entry("see a cell", by -> by.get("/api/cells/{id}", cell)),
                 Map.entry("set up a station", this::setUpStation),
                 Map.entry("read a station's light", this::readLight),
+                Map.entry("see who leans on a light", by -> by.get("/api/stations/{id}/cells", station)),
+                Map.entry("ask about a correction", this::askAboutCorrection),
                 Map.entry("list stations", by -> by.get("/api/labdays/{id}/stations", day())),
                 Map.entry("enter a reading", this::enterReading),
                 Map.entry("list readings", by -> by.get("/api/cells/{id}/readings", cell)),
@@ -77,6 +80,8 @@ class PermissionsTest {
         "see a cell,             401, 403, 403, 200, 200",
         "set up a station,       401, 403, 403, 403, 200",
         "read a station's light, 401, 403, 403, 403, 200",
+        "see who leans on a light, 401, 403, 403, 403, 200",
+        "ask about a correction, 401, 403, 403, 403, 404",
         "list stations,          401, 403, 200, 200, 200",
         "enter a reading,        401, 403, 403, 200, 200",
         "list readings,          401, 403, 403, 200, 200",
@@ -131,6 +136,10 @@ class PermissionsTest {
     private MvcTestResult readLight(Api by) {
         var light = new IrradianceRequest(station, new Typed("2050", "lx"), null, Bench.NOTICED);
         return by.put(light, "/api/irradiances/{id}", fresh());
+    }
+
+    private MvcTestResult askAboutCorrection(Api by) {
+        return by.post(new LightPreviewRequest(new Typed("2050", "lx")), "/api/irradiances/{id}/preview", fresh());
     }
 
     private MvcTestResult enterReading(Api by) {

@@ -83,9 +83,16 @@ public final class Rehearsal {
         return id;
     }
 
-    public void light(UUID stationId, String reading) {
-        var request = new IrradianceRequest(stationId, new Typed(reading, null), null, now);
-        server.getBean(Stations.class).putIrradiance(UUID.randomUUID(), request, TEACHER, now);
+    public UUID light(UUID stationId, String reading) {
+        return light(stationId, reading, null);
+    }
+
+    /** A reading of a station's light that corrects another. */
+    public UUID light(UUID stationId, String reading, @Nullable UUID replaces) {
+        UUID id = UUID.randomUUID();
+        var request = new IrradianceRequest(stationId, new Typed(reading, null), replaces, now);
+        server.getBean(Stations.class).putIrradiance(id, request, TEACHER, now);
+        return id;
     }
 
     /** A cell; its area is null while nobody measured it. */

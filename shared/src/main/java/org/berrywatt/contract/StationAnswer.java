@@ -4,7 +4,11 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** A light station with its readings, oldest first. */
+/**
+ * A light station with its readings, oldest first.
+ *
+ * @param staleAfterMinutes age at which a last reading of this kind of lamp no longer says much
+ */
 public record StationAnswer(
         UUID id,
         UUID labDayId,
@@ -13,4 +17,5 @@ public record StationAnswer(
         String instrument,
         @Nullable Double distanceM,
         @Nullable Double angleDeg,
+        int staleAfterMinutes,
         List<IrradianceAnswer> readings) {}

@@ -54,7 +54,7 @@ public enum Lamp implements LightSource {
     }
 
     /** Age at which a last reading no longer says much, in minutes. */
-    int staleAfterMinutes() {
+    public int staleAfterMinutes() {
         return staleAfterMinutes;
     }
 }

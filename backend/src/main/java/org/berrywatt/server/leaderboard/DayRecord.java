@@ -1,5 +1,6 @@
 package org.berrywatt.server.leaderboard;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,6 +24,13 @@ record DayRecord(
         List<Cell> cells,
         Map<UUID, Station> stations,
         Map<UUID, List<RecordedReading>> readings) {
+
+    /** This day with a station as it would be. */
+    DayRecord with(Station station) {
+        var changed = new HashMap<>(stations);
+        changed.put(station.id(), station);
+        return new DayRecord(day, teams, cells, Map.copyOf(changed), readings);
+    }
 
     List<Cell> cellsOf(Team team) {
         return cells.stream().filter(cell -> cell.teamId().equals(team.id())).toList();

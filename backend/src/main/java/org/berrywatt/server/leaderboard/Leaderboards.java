@@ -1,11 +1,15 @@
 package org.berrywatt.server.leaderboard;
 
+import java.util.List;
 import java.util.UUID;
 import org.berrywatt.contract.CellResultAnswer;
 import org.berrywatt.contract.LeaderboardState;
+import org.berrywatt.contract.LightPreviewAnswer;
+import org.berrywatt.contract.LightUseAnswer;
 import org.berrywatt.leaderboard.Rule;
 import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.labday.LabDay;
+import org.berrywatt.server.light.Station;
 import org.springframework.stereotype.Service;
 
 /**
@@ -43,6 +47,20 @@ public class Leaderboards {
                 day.referenceAreaM2() * CM2_PER_M2,
                 day.entryOpen(),
                 new TeamStandings(record, known, boards).ranked());
+    }
+
+    /** Which cells lean on which reading of a station's light. */
+    List<LightUseAnswer> leaningOn(Station station) {
+        DayRecord record = records.of(station.labDayId());
+        return new LightUses(record, station, new CellJudge(record, known)).all();
+    }
+
+    /** What would move if a station's light had been read otherwise; the board of the day stays as it is. */
+    LightPreviewAnswer ifLightWere(Station corrected) {
+        DayRecord record = records.of(corrected.labDayId());
+        return LightMoves.between(
+                new TeamStandings(record, known, boards).ranked(),
+                new TeamStandings(record.with(corrected), known, new KnownBoards()).ranked());
     }
 
     /** The result of a cell with its worked calculation. */

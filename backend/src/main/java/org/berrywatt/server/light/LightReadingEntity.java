@@ -4,6 +4,7 @@ import jakarta.persistence.Embedded;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
+import java.time.Instant;
 import java.util.UUID;
 import org.berrywatt.server.typed.Origin;
 import org.berrywatt.server.typed.TypedAmount;
@@ -58,7 +59,12 @@ class LightReadingEntity {
         return replaces;
     }
 
-    LightReading view() {
-        return new LightReading(id, lux, reading.valueSi(), reading.resolutionSi(), origin.acceptedAt());
+    Instant acceptedAt() {
+        return origin.acceptedAt();
+    }
+
+    /** @param at when the instrument was read */
+    LightReading view(Instant at) {
+        return new LightReading(id, lux, reading.valueSi(), reading.resolutionSi(), at);
     }
 }

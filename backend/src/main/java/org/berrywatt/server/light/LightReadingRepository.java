@@ -13,6 +13,8 @@ interface LightReadingRepository extends Repository<LightReadingEntity, UUID> {
 
     List<LightReadingEntity> findByStationIdInOrderByOriginAcceptedAtAscIdAsc(Collection<UUID> stationIds);
 
+    Optional<LightReadingEntity> findById(UUID id);
+
     /** Keeps corrections of the same reading apart: the second waits and then sees the first. */
     @Lock(LockModeType.PESSIMISTIC_WRITE)
     @Query("select r from LightReadingEntity r where r.id = :id and r.stationId = :stationId")

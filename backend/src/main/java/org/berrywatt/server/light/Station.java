@@ -21,4 +21,13 @@ public record Station(
         Instrument instrument,
         @Nullable Double distanceM,
         @Nullable Double angleDeg,
-        List<LightReading> readings) {}
+        List<LightReading> readings) {
+
+    /** This station with a reading in place of the one with the same id. */
+    Station with(LightReading changed) {
+        var all = readings.stream()
+                .map(reading -> reading.id().equals(changed.id()) ? changed : reading)
+                .toList();
+        return new Station(id, labDayId, name, lamp, instrument, distanceM, angleDeg, all);
+    }
+}

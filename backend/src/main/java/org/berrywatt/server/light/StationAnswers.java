@@ -25,6 +25,7 @@ final class StationAnswers {
                 setup.instrument().key(),
                 record.distanceM(),
                 record.angleDeg(),
+                setup.lamp().staleAfterMinutes(),
                 record.readings().stream().map(reading -> of(record, reading)).toList());
     }
 
@@ -41,8 +42,9 @@ final class StationAnswers {
                 reading.id(),
                 reading.stationId(),
                 reading.reading().typed(),
-                figure(total(record.station().setup(), reading.view())),
-                reading.view().at(),
+                figure(total(record.station().setup(), record.view(reading))),
+                reading.acceptedAt(),
+                record.view(reading).at(),
                 record.replacementOf(reading));
     }
 

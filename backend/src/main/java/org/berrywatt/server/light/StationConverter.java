@@ -1,6 +1,5 @@
 package org.berrywatt.server.light;
 
-import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.StationRequest;
 import org.berrywatt.contract.Typed;
 import org.berrywatt.quantity.Field;
@@ -30,9 +29,8 @@ final class StationConverter {
     }
 
     /** What the instrument shows; a zero is refused, since it tells only that the light is below the resolution. */
-    static RawLight light(IrradianceRequest request) {
-        var amount =
-                TypedValues.number("reading", request.reading(), Unusual.TAKE, Fields.ILLUMINANCE, Fields.IRRADIANCE);
+    static RawLight light(@Nullable Typed reading) {
+        var amount = TypedValues.number("reading", reading, Unusual.TAKE, Fields.ILLUMINANCE, Fields.IRRADIANCE);
         var lux = amount.quantity() == Quantity.ILLUMINANCE;
         TypedValues.requirePositive("reading", amount, lux ? Fields.ILLUMINANCE : Fields.IRRADIANCE);
         return new RawLight(lux, TypedAmount.of(amount));

@@ -1,10 +1,13 @@
 package org.berrywatt.server.light;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.server.platform.Refusal;
 import org.berrywatt.server.typed.TypedAmount;
 import org.jspecify.annotations.Nullable;
 
@@ -54,6 +57,19 @@ record StationRecord(StationEntity station, List<LightReadingEntity> readings) {
                 .orElse(null);
     }
 
+    /**
+     * The station as it would be with another number in place of a reading.
+     *
+     * @throws Refusal {@code replaced.already}
+     */
+    Station ifCorrected(UUID readingId, RawLight light) {
+        var wrong = view().readings().stream()
+                .filter(reading -> reading.id().equals(readingId))
+                .findFirst()
+                .orElseThrow(() -> Refusal.of(ProblemCode.REPLACED_ALREADY));
+        return view().with(light.inPlaceOf(wrong));
+    }
+
     private List<LightReading> validReadings() {
         var replaced = readings.stream()
                 .map(LightReadingEntity::replaces)
@@ -61,7 +77,21 @@ record StationRecord(StationEntity station, List<LightReadingEntity> readings) {
                 .collect(Collectors.toSet());
         return readings.stream()
                 .filter(reading -> !replaced.contains(reading.id()))
-                .map(LightReadingEntity::view)
+                .map(this::view)
+                .sorted(Comparator.comparing(LightReading::at).thenComparing(LightReading::id))
                 .toList();
+    }
+
+    LightReading view(LightReadingEntity reading) {
+        return reading.view(first(reading).acceptedAt());
+    }
+
+    /** The reading at the start of a chain of corrections: the light was read then, whenever the slip was found. */
+    private LightReadingEntity first(LightReadingEntity reading) {
+        return readings.stream()
+                .filter(earlier -> earlier.id().equals(reading.replaces()))
+                .findFirst()
+                .map(this::first)
+                .orElse(reading);
     }
 }

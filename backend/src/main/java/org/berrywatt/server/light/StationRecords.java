@@ -23,6 +23,11 @@ class StationRecords {
         return stations.findById(id).map(List::of).map(this::gather).map(found -> found.get(0));
     }
 
+    /** The station that a reading was taken of. */
+    Optional<StationRecord> ofReading(UUID readingId) {
+        return readings.findById(readingId).map(LightReadingEntity::stationId).flatMap(this::find);
+    }
+
     /** In the order created. */
     List<StationRecord> ofLabDay(UUID labDayId) {
         return gather(stations.findByLabDayIdOrderByCreatedAtAscIdAsc(labDayId));

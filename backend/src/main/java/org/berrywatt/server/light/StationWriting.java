@@ -60,8 +60,8 @@ class StationWriting {
         days.holdOpen(station.labDayId());
         requireStanding(station, request.replaces());
         var origin = Origin.of(caller.signature(), request.noticedAt(), at);
-        store.persist(
-                new LightReadingEntity(id, station.id(), StationConverter.light(request), request.replaces(), origin));
+        store.persist(new LightReadingEntity(
+                id, station.id(), StationConverter.light(request.reading()), request.replaces(), origin));
         events.publishEvent(new LightChanged(station.labDayId(), station.id()));
     }
 

@@ -6,11 +6,14 @@ import java.util.Optional;
 import java.util.UUID;
 import org.berrywatt.contract.IrradianceAnswer;
 import org.berrywatt.contract.IrradianceRequest;
+import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.StationAnswer;
 import org.berrywatt.contract.StationRequest;
+import org.berrywatt.contract.Typed;
 import org.berrywatt.server.access.Caller;
 import org.berrywatt.server.platform.Receipts;
 import org.berrywatt.server.platform.Refusal;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -62,6 +65,18 @@ public class Stations {
     public List<StationAnswer> list(UUID labDayId, Caller caller) {
         caller.requireLabDay(labDayId);
         return records.ofLabDay(labDayId).stream().map(StationAnswers::of).toList();
+    }
+
+    /**
+     * The station as it would be after a correction of a reading of its light; nothing is written. For teachers.
+     *
+     * @throws Refusal {@code notFound} when there is no such reading, {@code replaced.already}, or when the number is refused
+     */
+    @Transactional(readOnly = true)
+    public Station ifCorrected(UUID readingId, @Nullable Typed typed, Caller caller) {
+        caller.requireTeacher();
+        var record = records.ofReading(readingId).orElseThrow(() -> Refusal.of(ProblemCode.NOT_FOUND));
+        return record.ifCorrected(readingId, StationConverter.light(typed));
     }
 
     /** The station of an id, or empty. */

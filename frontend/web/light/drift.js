@@ -12,7 +12,7 @@ export function drawStationDrift(station) {
   const canvas = document.querySelector(`canvas[data-station="${station.id}"]`);
   if (!canvas) return;
   if (!drawn.has(canvas)) drawn.set(canvas, drawDrift(canvas));
-  const readings = standing(station).map(({ acceptedAt, totalIrradianceWm2: { value } }) => ({ at: Date.parse(acceptedAt), value }));
+  const readings = standing(station).map(({ readAt, totalIrradianceWm2: { value } }) => ({ at: Date.parse(readAt), value }));
   drawn.get(canvas).show({ readings, now: Date.now(), clock, sentence: sentenceOf(station, readings) });
 }
 

@@ -1,0 +1,31 @@
+import { powerDensityTexts } from '../core/format.js';
+import { t } from '../core/texts.js';
+import { html, nothing } from '../kit/kit.js';
+
+/** What a correction would move: places first, then cells, each before and after. */
+export function moves({ cells, teams }, was, is) {
+  const places = teams.filter(({ placeBefore, placeAfter }) => placeBefore !== placeAfter);
+  return html`<p>${t('page.light.ifCorrected', { was, is })}</p>
+    ${cells.length === 0 ? html`<p><strong>${t('page.light.nothingMoves')}</strong></p>` : nothing}
+    ${places.length > 0 ? html`<ul class="bare moves">${places.map(placeMove)}</ul>` : nothing}
+    ${cells.length > 0 && places.length === 0 ? html`<p><strong>${t('page.light.placesStay')}</strong></p>` : nothing}
+    ${cells.length > 0 ? html`<table><caption class="unseen">${t('page.light.cellsMove')}</caption><thead><tr>
+      <th scope="col">${t('page.light.cell')}</th><th scope="col" class="number">${t('page.light.before')}</th>
+      <th scope="col" class="number">${t('page.light.after')}</th></tr></thead>
+      <tbody>${cells.map(cellMove)}</tbody></table>
+      <p class="small soft">${t('page.light.movesUnit')}</p>` : nothing}`;
+}
+
+function placeMove({ name, placeBefore, placeAfter }) {
+  return html`<li><strong>${name}</strong> ${t('page.light.placeMove', { before: place(placeBefore), after: place(placeAfter) })}</li>`;
+}
+
+const place = number => (number == null ? t('page.light.noPlace') : t('page.light.place', { number }));
+
+function cellMove({ label, team, before, after }) {
+  return html`<tr><th scope="row">${label} <span class="soft">${team}</span></th>
+    <td class="number">${result(before)}</td><td class="number"><strong>${result(after)}</strong></td></tr>`;
+}
+
+const result = ({ standing, powerDensityWm2 }) =>
+  (powerDensityWm2 ? powerDensityTexts(powerDensityWm2).value : t(`page.light.standing.${standing}`));

@@ -1,0 +1,39 @@
+import { plain } from '../core/format.js';
+import { t } from '../core/texts.js';
+import { html, nothing } from '../kit/kit.js';
+import { ageOf } from './age.js';
+import { standing } from './drift.js';
+import './reading-form.js';
+import { readings } from './readings.js';
+import { threeDigits, typedParts } from './typed.js';
+
+const TO_PLOT = 2;
+
+/** One station: whether it must be read now, its newest light, its drift, a line to read it, and all readings so far. */
+export function stationCard(station, page) {
+  const valid = standing(station);
+  return html`<section class="card flow">
+    <div><h2>${station.name}</h2><p class="soft">${setUpOf(station)}</p></div>
+    ${valid.length === 0 ? html`<bw-notice tone="unusual" .text=${t('page.light.unread')}></bw-notice>` : newest(station, valid.at(-1), page)}
+    ${valid.length >= TO_PLOT ? html`<figure><div class="plot"><canvas data-station=${station.id}></canvas></div>
+      <figcaption class="soft small">${t('page.light.caption')}</figcaption></figure>` : nothing}
+    ${page.mayRead ? html`<bw-reading-form .station=${station} .catalogue=${page.catalogue} @saved=${page.load}></bw-reading-form>` : nothing}
+    ${station.readings.length > 0 ? readings(station, page) : nothing}
+  </section>`;
+}
+
+function setUpOf({ lamp, instrument, distanceM, angleDeg }) {
+  const distance = distanceM == null ? [] : [t('page.light.atDistance', { distance: plain(distanceM * 100) })];
+  const angle = !angleDeg ? [] : [t('page.light.atAngle', { angle: plain(angleDeg) })];
+  return [t(`catalogue.lamp.${lamp}`), t(`catalogue.instrument.${instrument}`), ...distance, ...angle].join(' · ');
+}
+
+function newest({ staleAfterMinutes }, { reading, totalIrradianceWm2: irradiance, readAt }, { catalogue }) {
+  const { number, unit } = typedParts(reading, catalogue.units);
+  const { tone, words } = ageOf(readAt, staleAfterMinutes, Date.now());
+  return html`<div class="newest">
+    <p class="state ${tone}"><bw-icon name=${tone}></bw-icon><span>${words}</span></p>
+    <p class="figure">${number} <span class="unit">${unit}</span></p>
+    <p class="soft">${t('page.light.total', { irradiance: threeDigits(irradiance.value) })}</p>
+  </div>`;
+}

@@ -1,0 +1,4 @@
+package org.berrywatt.contract;
+
+/** What a light reading should have been, asked about before it is corrected. */
+public record LightPreviewRequest(Typed reading) {}
