@@ -1,9 +1,10 @@
 /** Small wordings of the bench. */
 import { clock, prefixed } from '../core/format.js';
+import { language } from '../core/language.js';
 import { t } from '../core/texts.js';
 import { unitOf } from '../entry/wording.js';
 
-const ORDINAL = new Intl.PluralRules('en', { type: 'ordinal' });
+const ORDINAL = new Intl.PluralRules(language, { type: 'ordinal' });
 
 /** "3rd" */
 export const place = number => t(`page.bench.place.${ORDINAL.select(number)}`, { place: number });

@@ -1,7 +1,9 @@
 /** The only door to Chart.js, with the few parts of it that are used. */
 import { Chart, LinearScale, LineElement, LogarithmicScale, PointElement, ScatterController } from 'chart.js';
+import { NUMBERS } from '../core/language.js';
 
 Chart.register(LinearScale, LogarithmicScale, LineElement, PointElement, ScatterController);
+Chart.defaults.locale = NUMBERS;
 
 export { Chart };
 

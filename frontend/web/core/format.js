@@ -1,15 +1,23 @@
 /** Numbers, intervals and clock times for people. Digits follow the interval; nothing here computes a result. */
 
+import { DATES, GROUP, NUMBERS } from './language.js';
+
 const MINUS = '\u2212';
 const PREFIXES = [[1e6, 'M'], [1e3, 'k'], [1, ''], [1e-3, 'm'], [1e-6, 'µ'], [1e-9, 'n']];
 
 /** A number with so many decimals and a true minus sign. */
 export const fixed = (value, decimals) =>
-  value.toLocaleString('en', { minimumFractionDigits: decimals, maximumFractionDigits: decimals }).replace('-', MINUS);
+  written(value, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
 
 /** A number with up to four significant digits, trailing zeros dropped. */
 export const plain = value =>
-  value.toLocaleString('en', { maximumSignificantDigits: 4 }).replace('-', MINUS);
+  written(value, { maximumSignificantDigits: 4 });
+
+/** A number as this language writes it, with a true minus sign. */
+const written = (value, digits) =>
+  new Intl.NumberFormat(NUMBERS, digits).formatToParts(value).map(partOf).join('');
+
+const partOf = ({ type, value }) => ({ group: GROUP, minusSign: MINUS }[type] ?? value);
 
 /** Decimals that an uncertainty justifies: two digits of it when it begins with 1, else one; in [0, 6]. */
 export function decimalsFor(uncertainty) {
@@ -46,7 +54,7 @@ export const voltageTexts = figure => figureTexts(figure, 1e-3, 'mV');
 /** A value in a base unit with a fitting prefix and three significant digits: (0.00045, 'A') -> "450 µA". */
 export function prefixed(value, unit) {
   const [scale, prefix] = PREFIXES.find(([size]) => Math.abs(value) >= size * 0.9995) ?? [1, ''];
-  const text = (value / scale).toLocaleString('en', { maximumSignificantDigits: 3 }).replace('-', MINUS);
+  const text = written(value / scale, { maximumSignificantDigits: 3 });
   return `${text} ${prefix}${unit}`;
 }
 
@@ -67,8 +75,8 @@ export function scaleOf(size, unit) {
 
 /** Clock time of an instant, "14:52". */
 export const clock = instant =>
-  new Date(instant).toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
+  new Date(instant).toLocaleTimeString(DATES, { hour: '2-digit', minute: '2-digit' });
 
 /** A date as written in a lab book, "25 November 2026". */
 export const day = date =>
-  new Date(`${date}T12:00:00`).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
+  new Date(`${date}T12:00:00`).toLocaleDateString(DATES, { day: 'numeric', month: 'long', year: 'numeric' });

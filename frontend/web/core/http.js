@@ -1,5 +1,7 @@
 /** The only door to the server. Answers become bodies, problem details become a Refused, silence becomes Unreachable. */
 
+import { language } from './language.js';
+
 const PATIENCE_MS = 10_000;
 const SAFE = new Set(['GET', 'HEAD']);
 
@@ -27,8 +29,8 @@ export class Unreachable extends Error {
   }
 }
 
-/** Makes the functions from a fetch, a way to read document.cookie and a patience; tests pass their own. */
-export function createHttp({ fetch, cookies, patienceMs = PATIENCE_MS }) {
+/** Makes the functions from a fetch, a way to read document.cookie, the language of refusals and a patience. */
+export function createHttp({ fetch, cookies, language = 'en', patienceMs = PATIENCE_MS }) {
   async function exchange(method, path, { body, headers = {}, signal } = {}) {
     if (!SAFE.has(method) && !xsrfToken(cookies())) await send('GET', '/api/access', undefined, {}, signal);
     const response = await send(method, path, body, headers, signal);
@@ -61,7 +63,7 @@ export function createHttp({ fetch, cookies, patienceMs = PATIENCE_MS }) {
   }
 
   function headersFor(method, body, extra) {
-    const headers = { Accept: 'application/json, application/problem+json', ...extra };
+    const headers = { Accept: 'application/json, application/problem+json', 'Accept-Language': language, ...extra };
     if (body !== undefined) headers['Content-Type'] = 'application/json';
     const token = xsrfToken(cookies());
     if (!SAFE.has(method) && token) headers['X-XSRF-TOKEN'] = token;
@@ -93,4 +95,5 @@ async function contentOf(response) {
 export const { ask, exchange, get, put, post } = createHttp({
   fetch: (...args) => globalThis.fetch(...args),
   cookies: () => document.cookie,
+  language,
 });

@@ -1,12 +1,13 @@
 /** Every sentence a person reads comes from one catalogue: t('page.bench.title'), t(key, { name: 'value' }). */
 import { get } from './http.js';
 import { plain } from './format.js';
+import { language } from './language.js';
 
-const KEPT = 'berrywatt.texts';
+const KEPT = `berrywatt.texts.${language}`;
 
 async function load() {
   try {
-    const fresh = await get('/texts/en.json');
+    const fresh = await get(`/texts/${language}.json`);
     keep(fresh);
     return fresh;
   } catch (unreachable) {

@@ -8,6 +8,7 @@ import './field.js';
 import './form.js';
 import './header.js';
 import './icon.js';
+import './language.js';
 import './notice.js';
 import './picker.js';
 import './slider.js';

@@ -2,6 +2,7 @@
 import { day as dateWords } from '../core/format.js';
 import { get } from '../core/http.js';
 import { newId } from '../core/ids.js';
+import { DATES } from '../core/language.js';
 import { t } from '../core/texts.js';
 import { html, nothing, openPage } from '../kit/kit.js';
 import './day-form.js';
@@ -51,7 +52,7 @@ function slide(day) {
     </div></li>`;
 }
 
-const month = date => new Date(`${date}T12:00:00`).toLocaleDateString('en-GB', { month: 'short', year: '2-digit' });
+const month = date => new Date(`${date}T12:00:00`).toLocaleDateString(DATES, { month: 'short', year: '2-digit' });
 
 function make() {
   making = true;

@@ -15,6 +15,7 @@ draw(html`<div class="start">
     <h1>${t('page.start.title')}</h1>
     <p>${t('page.start.lead')}</p>
     <p><a href="/calculator.html">${t('page.start.calculator')}</a></p>
+    <bw-language></bw-language>
     ${who.demo ? html`<bw-notice .text=${t('page.start.demo')}></bw-notice>` : nothing}
   </div>
   <div class="flow doors">${doors()}</div>

@@ -10,6 +10,7 @@ draw(html`<div class="flow">
   <h1>${t('page.join.title')}</h1>
   <bw-join-form class="card" .code=${code}></bw-join-form>
   <bw-notice .text=${t('page.join.privacy')}></bw-notice>
+  <bw-language></bw-language>
 </div>`);
 
 // The code is taken out of the address, so that a shared screen or a bookmark does not carry it on.

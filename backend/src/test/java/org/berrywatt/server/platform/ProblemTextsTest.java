@@ -3,11 +3,13 @@ package org.berrywatt.server.platform;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.Typed;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.context.i18n.LocaleContextHolder;
 
 class ProblemTextsTest {
 
@@ -48,6 +50,26 @@ class ProblemTextsTest {
                         .of(Refusal.of(ProblemCode.QUANTITY_AMBIGUOUS).choices(choices))
                         .choices())
                 .isEqualTo(choices);
+    }
+
+    @Test
+    void refusesInTheLanguageOfTheRequest() {
+        LocaleContextHolder.setLocale(Locale.GERMANY);
+        try {
+            assertThat(sentences.of(Refusal.of(ProblemCode.NOT_FOUND)).detail()).startsWith("Das gibt es hier nicht");
+        } finally {
+            LocaleContextHolder.resetLocaleContext();
+        }
+    }
+
+    @Test
+    void refusesInEnglishWhereTheLanguageIsUnknown() {
+        LocaleContextHolder.setLocale(Locale.ITALY);
+        try {
+            assertThat(sentences.of(Refusal.of(ProblemCode.NOT_FOUND)).detail()).startsWith("There is nothing here");
+        } finally {
+            LocaleContextHolder.resetLocaleContext();
+        }
     }
 
     @Test
