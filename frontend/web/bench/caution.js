@@ -1,9 +1,38 @@
-/** What can hurt at a stage, and who decides: never this tool. */
+/** What can hurt at a step of a cell, whether its team may begin, and who decides: never this tool. */
 import { t } from '../core/texts.js';
-import { html } from '../kit/kit.js';
+import { PageElement, html } from '../kit/kit.js';
+import { hazardNotes } from '../safety/hazard-notes.js';
+import { gatesOf, hazardsOf } from '../safety/hazards.js';
+import { safetyWatch } from '../safety/watch.js';
+import { zoneState } from '../safety/zone-state.js';
 
-/** @param stage {key, hot} */
-export const caution = stage => html`<div class="caution">
-  <bw-icon name=${stage.hot ? 'hot' : 'unusual'}></bw-icon>
-  <div><p>${t(`page.bench.caution.${stage.key}`)}</p>
-  <p class="small">${t('page.bench.caution.defer')}</p></div></div>`;
+/** `stage` is {key, hot}; `cell` has teamId, recipe, and labDayId once the server knows it. */
+class Caution extends PageElement {
+  static properties = { stage: { attribute: false }, cell: { attribute: false } };
+
+  connectedCallback() {
+    super.connectedCallback();
+    this.end = safetyWatch.start(this.cell?.labDayId, () => this.requestUpdate());
+  }
+
+  disconnectedCallback() {
+    super.disconnectedCallback();
+    this.end();
+  }
+
+  render() {
+    return html`<div class="caution">
+      ${safetyWatch.catalogue ? this.#notes(safetyWatch) : html`<p>${t(`page.bench.caution.${this.stage.key}`)}</p>`}
+      <p class="small">${t('page.bench.caution.defer')}</p></div>`;
+  }
+
+  #notes({ catalogue, signOffs }) {
+    const hazards = hazardsOf(catalogue, this.stage.key, this.cell.recipe);
+    return html`${zoneState(gatesOf(catalogue, hazards), signOffs, this.cell.teamId, safetyWatch.now())}${hazardNotes(hazards)}`;
+  }
+}
+
+customElements.define('bw-caution', Caution);
+
+/** @param stage {key, hot}, @param cell the cell whose step it is */
+export const caution = (stage, cell) => html`<bw-caution .stage=${stage} .cell=${cell}></bw-caution>`;

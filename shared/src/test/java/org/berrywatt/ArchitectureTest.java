@@ -38,6 +38,7 @@ class ArchitectureTest {
             Set.of("quantity", "statistics", "uncertainty"),
             Set.of("light", "meter", "curve"),
             Set.of("cell"),
+            Set.of("safety"),
             Set.of("reading"),
             Set.of("normalise"),
             Set.of("leaderboard", "findings"));

@@ -13,10 +13,12 @@ import org.berrywatt.contract.EntryRequest;
 import org.berrywatt.contract.LabDayAnswer;
 import org.berrywatt.contract.LabDayRequest;
 import org.berrywatt.contract.ReadingRequest;
+import org.berrywatt.contract.SignOffRequest;
 import org.berrywatt.contract.StationRequest;
 import org.berrywatt.contract.TeamAnswer;
 import org.berrywatt.contract.TeamRequest;
 import org.berrywatt.contract.Typed;
+import org.berrywatt.safety.Zone;
 import org.berrywatt.server.access.Caller;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import tools.jackson.databind.json.JsonMapper;
@@ -101,6 +103,13 @@ public final class Bench {
 
     public static ReadingRequest lightRequest(UUID cellId, UUID stationId, Typed voltage, Typed current) {
         return new ReadingRequest(cellId, "light", stationId, voltage, current, null, false, null, NOTICED);
+    }
+
+    /** Signs a team off for a zone for an hour from now. */
+    public void signOff(Api team, Zone zone) {
+        var request = new SignOffRequest(teamId(team), zone.key(), zone.points(), 60, null);
+        assertThat(teacher.put(request, "/api/sign-offs/{id}", UUID.randomUUID()))
+                .hasStatusOk();
     }
 
     public void setEntry(boolean open) {

@@ -7,14 +7,18 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.function.Function;
 import org.berrywatt.contract.EntryRequest;
+import org.berrywatt.contract.IncidentRequest;
 import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.LightPreviewRequest;
 import org.berrywatt.contract.OutcomeRequest;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.SheetRequest;
+import org.berrywatt.contract.SignOffRequest;
+import org.berrywatt.contract.SignOffsAnswer;
 import org.berrywatt.contract.StationRequest;
 import org.berrywatt.contract.TeamRequest;
 import org.berrywatt.contract.Typed;
+import org.berrywatt.safety.Zone;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -39,6 +43,7 @@ class PermissionsTest {
         own = bench.team("Sloe");
         cell = bench.cell(own, "C1");
         station = bench.station("Lamp");
+        bench.signOff(own, Zone.HEAT);
         var otherDay = new Bench(server, json).team("Hawthorn");
         callers = List.of(own.asNobody(), otherDay, bench.team("Elder"), own, bench.teacher);
         doors = Map.ofEntries(
@@ -61,6 +66,12 @@ class PermissionsTest {
                 Map.entry("list stations", by -> by.get("/api/labdays/{id}/stations", day())),
                 Map.entry("enter a reading", this::enterReading),
                 Map.entry("list readings", by -> by.get("/api/cells/{id}/readings", cell)),
+                Map.entry("sign a team off", this::signOff),
+                Map.entry("withdraw a sign-off", by -> by.put("", "/api/sign-offs/{id}/withdrawal", signedOff())),
+                Map.entry("list sign-offs", by -> by.get("/api/labdays/{id}/sign-offs", day())),
+                Map.entry("write an incident down", this::writeIncident),
+                Map.entry("list incidents", by -> by.get("/api/labdays/{id}/incidents", day())),
+                Map.entry("see the hazards", by -> by.get("/api/safety")),
                 Map.entry("see the catalogue", by -> by.get("/api/catalogue")));
     }
 
@@ -85,6 +96,12 @@ class PermissionsTest {
         "list stations,          401, 403, 200, 200, 200",
         "enter a reading,        401, 403, 403, 200, 200",
         "list readings,          401, 403, 403, 200, 200",
+        "sign a team off,        401, 403, 403, 403, 200",
+        "withdraw a sign-off,    401, 403, 403, 403, 200",
+        "list sign-offs,         401, 403, 200, 200, 200",
+        "write an incident down, 401, 403, 403, 403, 200",
+        "list incidents,         401, 403, 403, 403, 200",
+        "see the hazards,        200, 200, 200, 200, 200",
         "see the catalogue,      200, 200, 200, 200, 200",
     })
     void opensEachDoorToThoseItIsFor(String door, int nobody, int otherDay, int otherTeam, int ownTeam, int teacher) {
@@ -126,6 +143,24 @@ class PermissionsTest {
     private MvcTestResult recordOutcome(Api by) {
         var outcome = new OutcomeRequest(cell, "bake", true, null, null, null, Bench.NOTICED);
         return by.put(outcome, "/api/outcomes/{id}", fresh());
+    }
+
+    private MvcTestResult signOff(Api by) {
+        var flame = new SignOffRequest(Bench.teamId(own), "flame", Zone.FLAME.points(), 60, null);
+        return by.put(flame, "/api/sign-offs/{id}", fresh());
+    }
+
+    private UUID signedOff() {
+        return bench.teacher
+                .answer(bench.teacher.get("/api/labdays/{id}/sign-offs", day()), SignOffsAnswer.class)
+                .signOffs()
+                .get(0)
+                .id();
+    }
+
+    private MvcTestResult writeIncident(Api by) {
+        var incident = new IncidentRequest(day(), null, "glass", "A plate broke", "Swept up", null, Bench.NOTICED);
+        return by.put(incident, "/api/incidents/{id}", fresh());
     }
 
     private MvcTestResult setUpStation(Api by) {

@@ -20,6 +20,8 @@ final class DemoDay {
                 DaySheets.teams(),
                 DaySheets.stations(),
                 DaySheets.irradiances(),
+                SafetySheets.signOffs(),
+                SafetySheets.incidents(),
                 build.cells(),
                 build.recipe(),
                 build.outcomes(),

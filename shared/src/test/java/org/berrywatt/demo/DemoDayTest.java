@@ -41,7 +41,16 @@ class DemoDayTest {
 
     @Test
     void givesEveryEntryAnIdOfItsOwn() {
-        List<String> ids = Stream.of("labday", "teams", "stations", "irradiances", "cells", "outcomes", "readings")
+        List<String> ids = Stream.of(
+                        "labday",
+                        "teams",
+                        "stations",
+                        "irradiances",
+                        "sign-offs",
+                        "incidents",
+                        "cells",
+                        "outcomes",
+                        "readings")
                 .flatMap(file -> Rows.of(file).column("id"))
                 .toList();
         assertThat(ids).doesNotHaveDuplicates();
@@ -63,7 +72,8 @@ class DemoDayTest {
 
     @Test
     void keepsEachFileInOrderOfTime() {
-        assertThat(Stream.of("teams", "stations", "irradiances", "cells", "outcomes", "readings"))
+        assertThat(Stream.of(
+                        "teams", "stations", "irradiances", "sign-offs", "incidents", "cells", "outcomes", "readings"))
                 .allSatisfy(
                         file -> assertThat(Rows.of(file).column("at").toList()).isSorted());
     }

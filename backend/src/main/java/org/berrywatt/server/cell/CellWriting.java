@@ -32,6 +32,7 @@ class CellWriting {
     private final CellRepository cells;
     private final BuildSheetRepository sheets;
     private final StageOutcomeRepository outcomes;
+    private final StageGate gate;
     private final EntityManager store;
     private final ApplicationEventPublisher events;
 
@@ -41,6 +42,7 @@ class CellWriting {
             CellRepository cells,
             BuildSheetRepository sheets,
             StageOutcomeRepository outcomes,
+            StageGate gate,
             EntityManager store,
             ApplicationEventPublisher events) {
         this.teams = teams;
@@ -48,6 +50,7 @@ class CellWriting {
         this.cells = cells;
         this.sheets = sheets;
         this.outcomes = outcomes;
+        this.gate = gate;
         this.store = store;
         this.events = events;
     }
@@ -79,7 +82,9 @@ class CellWriting {
         days.holdOpen(cell.labDayId());
         requireStanding(cell, request.replaces());
         var origin = Origin.of(caller.signature(), request.noticedAt(), at);
-        store.persist(new StageOutcomeEntity(id, cell.id(), StageEnds.of(request), request.replaces(), origin));
+        var end = StageEnds.of(request);
+        gate.admit(cell, end, request.replaces(), origin, caller);
+        store.persist(new StageOutcomeEntity(id, cell.id(), end, request.replaces(), origin));
         events.publishEvent(new CellChanged(cell.labDayId(), cell.id()));
     }
 

@@ -62,7 +62,8 @@ public class Cells {
     /**
      * Records how a stage ended, or corrects such a record.
      *
-     * @throws Refusal {@code labday.closed}, {@code replaced.already}, or when a field is refused
+     * @throws Refusal {@code labday.closed}, {@code replaced.already}, {@code zone.notSignedOff} for a stage that is hot,
+     *     burns or corrodes and was not signed off ({@code zone.reasonNeeded} for a teacher), or when a field is refused
      */
     @Transactional
     public OutcomeAnswer putOutcome(UUID id, OutcomeRequest request, Caller caller, Instant at) {

@@ -35,6 +35,8 @@ final class Afternoon {
                         teachers("teams", requests::team),
                         teachers("stations", requests::station),
                         teachers("irradiances", requests::irradiance),
+                        teachers("sign-offs", requests::signOff),
+                        teachers("incidents", requests::incident),
                         teams("cells", "id", requests::cell),
                         teams("outcomes", "cell_id", requests::outcome),
                         teams("readings", "cell_id", requests::reading))

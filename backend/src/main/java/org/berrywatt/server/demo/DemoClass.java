@@ -2,10 +2,12 @@ package org.berrywatt.server.demo;
 
 import java.util.UUID;
 import org.berrywatt.contract.CellRequest;
+import org.berrywatt.contract.IncidentRequest;
 import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.LabDayRequest;
 import org.berrywatt.contract.OutcomeRequest;
 import org.berrywatt.contract.ReadingRequest;
+import org.berrywatt.contract.SignOffRequest;
 import org.berrywatt.contract.StationRequest;
 import org.berrywatt.contract.TeamRequest;
 import org.berrywatt.server.access.Caller;
@@ -13,6 +15,8 @@ import org.berrywatt.server.cell.Cells;
 import org.berrywatt.server.labday.LabDays;
 import org.berrywatt.server.light.Stations;
 import org.berrywatt.server.reading.Readings;
+import org.berrywatt.server.safety.Incidents;
+import org.berrywatt.server.safety.Safety;
 import org.berrywatt.server.team.Teams;
 import org.springframework.stereotype.Component;
 
@@ -22,13 +26,17 @@ class DemoClass {
 
     private final LabDays labDays;
     private final Teams teams;
+    private final Safety safety;
+    private final Incidents incidents;
     private final Cells cells;
     private final Stations stations;
     private final Readings readings;
 
-    DemoClass(LabDays labDays, Teams teams, Cells cells, Stations stations, Readings readings) {
+    DemoClass(LabDays labDays, Teams teams, Safety safety, Incidents incidents, Cells cells, Stations stations, Readings readings) {
         this.labDays = labDays;
         this.teams = teams;
+        this.safety = safety;
+        this.incidents = incidents;
         this.cells = cells;
         this.stations = stations;
         this.readings = readings;
@@ -50,6 +58,10 @@ class DemoClass {
             stations.put(entry.id(), station, caller, entry.at());
         } else if (request instanceof IrradianceRequest irradiance) {
             stations.putIrradiance(entry.id(), irradiance, caller, entry.at());
+        } else if (request instanceof SignOffRequest signOff) {
+            safety.putSignOff(entry.id(), signOff, caller, entry.at());
+        } else if (request instanceof IncidentRequest incident) {
+            incidents.put(entry.id(), incident, caller, entry.at());
         } else if (request instanceof CellRequest cell) {
             cells.put(entry.id(), cell, caller, entry.at());
         } else if (request instanceof OutcomeRequest outcome) {

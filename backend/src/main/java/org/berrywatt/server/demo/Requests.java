@@ -7,10 +7,12 @@ import java.util.Map;
 import java.util.UUID;
 import org.berrywatt.contract.BuildValue;
 import org.berrywatt.contract.CellRequest;
+import org.berrywatt.contract.IncidentRequest;
 import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.LabDayRequest;
 import org.berrywatt.contract.OutcomeRequest;
 import org.berrywatt.contract.ReadingRequest;
+import org.berrywatt.contract.SignOffRequest;
 import org.berrywatt.contract.StationRequest;
 import org.berrywatt.contract.SweepPoint;
 import org.berrywatt.contract.TeamRequest;
@@ -55,6 +57,26 @@ final class Requests {
 
     IrradianceRequest irradiance(Row row) {
         return new IrradianceRequest(names.of(row.id("station_id")), row.typed("reading"), null, row.at());
+    }
+
+    SignOffRequest signOff(Row row) {
+        return new SignOffRequest(
+                names.of(row.id("team_id")),
+                row.text("zone"),
+                List.of(row.text("points").split(" ", -1)),
+                row.count("minutes"),
+                row.textOrNothing("reason"));
+    }
+
+    IncidentRequest incident(Row row) {
+        return new IncidentRequest(
+                names.of(dayId),
+                names.ofNullable(row.idOrNothing("team_id")),
+                row.textOrNothing("zone"),
+                row.text("happened"),
+                row.text("done"),
+                null,
+                row.at());
     }
 
     CellRequest cell(Row row) {

@@ -18,10 +18,13 @@ final class ProblemStatus {
                     QUANTITY_IMPOSSIBLE,
                     QUANTITY_UNUSUAL,
                     TEXT_EMPTY,
+                    TEXT_TOO_SHORT,
                     TEXT_TOO_LONG,
                     TEXT_UNFIT,
                     CHOICE_UNKNOWN,
                     VALUE_MISSING,
+                    ZONE_REASON_NEEDED,
+                    ZONE_BRIEFING_OPEN,
                     STATION_MISSING,
                     STATION_DARK,
                     SWEEP_TOO_SHORT,
@@ -37,8 +40,14 @@ final class ProblemStatus {
                     CALCULATION_SPECTRUM,
                     CALCULATION_NO_RESULT,
                     PASSWORD_WEAK -> HttpStatus.UNPROCESSABLE_CONTENT;
-            case LABEL_TAKEN, NAME_TAKEN, CELLS_FULL, LABDAY_CLOSED, ID_REUSED, REPLACED_ALREADY, SETUP_DONE ->
-                HttpStatus.CONFLICT;
+            case LABEL_TAKEN,
+                    NAME_TAKEN,
+                    ZONE_NOT_SIGNED_OFF,
+                    CELLS_FULL,
+                    LABDAY_CLOSED,
+                    ID_REUSED,
+                    REPLACED_ALREADY,
+                    SETUP_DONE -> HttpStatus.CONFLICT;
             case EDITED_MEANWHILE -> HttpStatus.PRECONDITION_FAILED;
             case NOT_FOUND -> HttpStatus.NOT_FOUND;
             case SIGN_IN_NEEDED, SIGN_IN_REFUSED -> HttpStatus.UNAUTHORIZED;

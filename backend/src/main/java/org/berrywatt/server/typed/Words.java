@@ -38,6 +38,22 @@ public final class Words {
         return within(path, line, most);
     }
 
+    /**
+     * A line that says enough to be understood, such as a reason.
+     *
+     * @throws Refusal as {@link #line}, and {@code text.tooShort} with fewer than {@code least} characters
+     */
+    public static String sentence(String path, @Nullable String typed, int least, int most) {
+        var line = line(path, typed, most);
+        if (line.codePointCount(0, line.length()) >= least) {
+            return line;
+        }
+        throw Refusal.of(ProblemCode.TEXT_TOO_SHORT)
+                .field(path)
+                .value(excerpt(line))
+                .limit(least);
+    }
+
     /** The key under which two lines count as the same: without differences of case and width. */
     public static String key(String line) {
         return Normalizer.normalize(line, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);

@@ -17,6 +17,7 @@ import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.RecipeValue;
 import org.berrywatt.contract.SheetRequest;
 import org.berrywatt.contract.Typed;
+import org.berrywatt.safety.Zone;
 import org.berrywatt.server.Api;
 import org.berrywatt.server.AtOnce;
 import org.berrywatt.server.Bench;
@@ -163,6 +164,7 @@ class CellsTest {
     @Test
     void takesTheLastEndOfAStageThatWasDoneTwice() {
         bench.cell(team, id, "C1");
+        bench.signOff(team, Zone.HEAT);
         outcome(failed("bake", "stayedBrown"));
         outcome(new OutcomeRequest(id, "bake", true, null, null, null, Bench.NOTICED));
         outcome(failed("dye", "washedOff"));

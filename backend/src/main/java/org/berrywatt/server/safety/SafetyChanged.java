@@ -1,0 +1,6 @@
+package org.berrywatt.server.safety;
+
+import java.util.UUID;
+
+/** A team was signed off, a sign-off withdrawn, or an incident written down. */
+public record SafetyChanged(UUID labDayId) {}

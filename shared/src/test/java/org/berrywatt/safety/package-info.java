@@ -1,0 +1,4 @@
+@NullMarked
+package org.berrywatt.safety;
+
+import org.jspecify.annotations.NullMarked;
