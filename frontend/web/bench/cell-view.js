@@ -50,7 +50,7 @@ function nowPanel(cell, { kind, stage }, data) {
   if (kind !== 'stage') return measureNow(cell, kind, stage);
   return html`<section class="now flow" aria-label=${t('page.bench.next')}>
     <h2>${t(`catalogue.stage.${stage.key}`)}</h2>
-    ${caution(stage)}
+    ${caution(stage, cell)}
     ${howTo(stage.key)}
     <bw-step-timer .cell=${cell} .stage=${stage.key}></bw-step-timer>
     <a class="button whole" href=${to('outcome', cell.id, stage.key)}>${t('page.bench.recordOutcome')}</a></section>`;
@@ -62,7 +62,7 @@ function measureNow(cell, kind, stage) {
     <h2>${t(`page.bench.reading.${kind}`)}</h2>
     ${settled > Date.now() ? html`<p><bw-time-left .until=${settled} .over=${t('page.bench.timeIsUp')}></bw-time-left></p>
       <p>${t('page.bench.settling', { time: clock(settled) })}</p>` : nothing}
-    ${caution(stage)}
+    ${caution(stage, cell)}
     ${howTo(kind)}
     <a class="button whole" href=${to(kind, cell.id)}>${t(`page.bench.enter.${kind}`)}</a></section>`;
 }

@@ -3,8 +3,9 @@ import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { advice } from './advice.js';
 import { BenchForm } from './bench-form.js';
-import { caution } from './caution.js';
+import { cautionAfter } from './caution.js';
 import { back } from './cell-view.js';
+import { safetyWatch } from '../safety/watch.js';
 import { standingOutcomes } from './progress.js';
 
 const WHY = ['again', 'correct'];
@@ -38,7 +39,7 @@ class OutcomeForm extends BenchForm {
     const name = t(`catalogue.stage.${stage.key}`);
     return html`${back('cell', this.cellId)}
       <h1>${t('page.bench.outcomeOf', { label: this.cell.label, stage: name })}</h1>
-      ${caution(stage)}
+      ${cautionAfter(stage, this.cell)}
       ${this.mayBeAgain ? html`<bw-choices tall name="why" .legend=${t('page.bench.outcomeWhy')} .value=${why} @chosen=${event => this.change('why', event.detail)}
         .options=${WHY.map(key => ({ key, label: t(`page.bench.outcomeWhy.${key}`) }))}></bw-choices>` : nothing}
       <bw-choices name="passed" .legend=${t('page.bench.howDidItGo')} .value=${passed} @chosen=${event => this.change('passed', event.detail)}
@@ -70,7 +71,7 @@ class OutcomeForm extends BenchForm {
       id, path: `/api/outcomes/${id}`,
       body: {
         cellId: this.cellId, stage: this.part, passed: passed === 'yes', failure: passed === 'no' ? failure : null,
-        note: note.trim() || null, replaces: replaced ?? null, noticedAt: new Date().toISOString(),
+        note: note.trim() || null, replaces: replaced ?? null, noticedAt: new Date(safetyWatch.now()).toISOString(),
       },
       about: { kind: 'outcome', cellId: this.cellId, label: this.cell.label, stage: this.part },
     };

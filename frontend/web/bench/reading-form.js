@@ -33,7 +33,7 @@ class ReadingForm extends BenchForm {
     return html`${back('cell', this.cellId)}
       <h1>${t('page.bench.readingOf', { label: this.cell.label, reading: t(`page.bench.reading.${kind}`) })}</h1>
       ${howTo(kind)}
-      ${caution(this.data.catalogue.stages.find(stage => stage.key === 'measure'))}
+      ${caution(this.data.catalogue.stages.find(stage => stage.key === 'measure'), this.cell)}
       ${kind === 'light' ? stationPicker(this.data.stations, stationId, id => this.change('stationId', id)) : nothing}
       ${this.#number('voltage', voltage, t(`page.bench.voltage.${kind}`))}
       ${this.#number('current', current, t(`page.bench.current.${kind}`), true)}

@@ -3,6 +3,8 @@ import { exchange, get, put } from '../core/http.js';
 import { t } from '../core/texts.js';
 import { html, nothing, openPage } from '../kit/kit.js';
 import { followLeaderboard } from '../live/leaderboard.js';
+import { incidents } from '../desk/incidents.js';
+import { signOffs } from '../desk/sign-offs.js';
 import './day-form.js';
 import { conditions } from './day-words.js';
 import { showCode } from './desk-code.js';
@@ -46,6 +48,8 @@ function show() {
     ${heading(desk.day)}
     ${waitingList(desk, standings)}
     ${stageTable(desk, standings)}
+    ${signOffs(desk)}
+    ${incidents(desk)}
     ${teamShelf(desk, { reload: load })}
     ${settings()}
   </div>`);

@@ -20,4 +20,4 @@ const signed = standing => html`<p class="zone valid"><bw-icon name="fine"></bw-
   <span>${t('page.safety.signedUntil', { zone: name(standing), time: clock(standing.until) })}</span></p>`;
 
 const past = standing => (standing.state === 'none' ? nothing
-  : t(`page.safety.over.${standing.state}`, { zone: name(standing), time: clock(standing.until) }));
+  : t(`page.safety.over.${standing.state}`, { time: clock(standing.until) }));
