@@ -32,7 +32,14 @@ class DemoClass {
     private final Stations stations;
     private final Readings readings;
 
-    DemoClass(LabDays labDays, Teams teams, Safety safety, Incidents incidents, Cells cells, Stations stations, Readings readings) {
+    DemoClass(
+            LabDays labDays,
+            Teams teams,
+            Safety safety,
+            Incidents incidents,
+            Cells cells,
+            Stations stations,
+            Readings readings) {
         this.labDays = labDays;
         this.teams = teams;
         this.safety = safety;

@@ -13,4 +13,5 @@ import org.jspecify.annotations.Nullable;
  * @param reason why the team may begin although points are open; null for an ordinary sign-off
  * @param length how long it holds
  */
-record Briefing(Team team, Zone zone, List<String> points, @Nullable String reason, Duration length) {}
+record Briefing(
+        Team team, Zone zone, List<String> points, @Nullable String reason, Duration length) {}

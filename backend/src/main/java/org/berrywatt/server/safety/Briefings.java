@@ -21,7 +21,8 @@ import org.springframework.stereotype.Component;
 class Briefings {
 
     static final int SHORTEST_REASON = 3;
-    private static final List<String> ZONES = Arrays.stream(Zone.values()).map(Zone::key).toList();
+    private static final List<String> ZONES =
+            Arrays.stream(Zone.values()).map(Zone::key).toList();
 
     /** A double lesson: common practice, no source. */
     private static final int LESSON_MIN = 90;

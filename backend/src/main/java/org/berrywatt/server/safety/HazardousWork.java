@@ -13,4 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param note what was written with it; a teacher's reason
  */
 public record HazardousWork(
-        UUID teamId, Stage stage, Map<String, String> recipe, Origin origin, @Nullable String note) {}
+        UUID teamId,
+        Stage stage,
+        Map<String, String> recipe,
+        Origin origin,
+        @Nullable String note) {}

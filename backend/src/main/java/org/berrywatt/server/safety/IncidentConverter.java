@@ -48,7 +48,10 @@ class IncidentConverter {
 
     private void requireTeamOf(UUID labDayId, @Nullable UUID teamId) {
         if (teamId != null
-                && teams.find(teamId).map(Team::labDayId).filter(labDayId::equals).isEmpty()) {
+                && teams.find(teamId)
+                        .map(Team::labDayId)
+                        .filter(labDayId::equals)
+                        .isEmpty()) {
             throw Refusal.of(ProblemCode.NOT_FOUND).field("teamId");
         }
     }

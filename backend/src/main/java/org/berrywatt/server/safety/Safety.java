@@ -52,8 +52,11 @@ public class Safety {
     @Transactional
     public SignOffAnswer putSignOff(UUID id, SignOffRequest request, Caller caller, Instant at) {
         caller.requireTeacher();
-        return receipts.once(id, request, () -> sign(id, request, caller, at), () -> existing(id)
-                .answer());
+        return receipts.once(
+                id,
+                request,
+                () -> sign(id, request, caller, at),
+                () -> existing(id).answer());
     }
 
     /** Ends a sign-off before its time; for teachers. A second withdrawal changes nothing. */
