@@ -81,8 +81,13 @@ class SweepForm extends BenchForm {
   #tone(row) {
     if (row.voltage.trim() === '') return 'empty';
     const tones = Object.entries(this.#read(row)).map(([key, read]) => (read.kind === 'understood'
-      ? judge(this.data.field(key), read.amounts[0], this.data.catalogue.units).verdict : 'impossible'));
+      ? this.#verdict(key, read.amounts[0]) : 'impossible'));
     return ['impossible', 'unusual'].find(tone => tones.includes(tone)) ?? 'fine';
+  }
+
+  /** A voltage across no load tells no current. */
+  #verdict(key, amount) {
+    return key === 'load' && amount.valueSi === 0 ? 'impossible' : judge(this.data.field(key), amount, this.data.catalogue.units).verdict;
   }
 
   get #filled() {

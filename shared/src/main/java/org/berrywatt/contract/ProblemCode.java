@@ -26,6 +26,7 @@ public enum ProblemCode {
     STATION_DARK("station.dark"),
     SWEEP_TOO_SHORT("sweep.tooShort"),
     SWEEP_ROW_INCOMPLETE("sweep.rowIncomplete"),
+    SWEEP_NOT_FINITE("sweep.notFinite"),
     SWEEP_TOO_FEW_LOADS("sweep.tooFewLoads"),
     SWEEP_NO_SPREAD("sweep.noSpread"),
     SWEEP_WRONG_QUADRANT("sweep.wrongQuadrant"),

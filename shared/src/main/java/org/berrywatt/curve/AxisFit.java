@@ -37,7 +37,17 @@ record AxisFit(List<AxisPoint> nearestFirst, double farthest, boolean bracketed)
                 .filter(point -> point.distance() <= NEAR * farthest)
                 .count();
         var bracketed = points.stream().anyMatch(point -> point.x() <= 0);
-        return new AxisFit(nearestFirst.subList(0, Math.max(FEWEST, near)), farthest, bracketed);
+        return new AxisFit(nearestFirst.subList(0, Math.max(untilApart(nearestFirst), near)), farthest, bracketed);
+    }
+
+    /** A coarse display shows neighbours alike; a line needs two points that differ. */
+    private static int untilApart(List<AxisPoint> nearestFirst) {
+        var count = FEWEST;
+        while (count < nearestFirst.size()
+                && nearestFirst.get(count - 1).x() == nearestFirst.get(0).x()) {
+            count++;
+        }
+        return count;
     }
 
     Estimate atAxis() {

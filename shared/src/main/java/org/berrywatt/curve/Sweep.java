@@ -18,16 +18,17 @@ public record Sweep(List<SweepPoint> points, SweepFigures figures) {
      * A sweep of points in any order; up and down, repeated and negative ones welcome. Only the {@link Hysteresis} asks in
      * which order they were taken.
      *
-     * @throws SweepRefused when a number is not finite; with fewer than 3 points that deliver power; with fewer than 5 points
+     * @throws SweepRefused when a voltage is not in [-1e6, 1e6] V or a current not in [-1e6, 1e6] A; with fewer than 3 points that deliver power; with fewer than 5 points
      *     of distinct load; when voltages or currents span less than a tenth of the largest; when the curve does not come out
      *     falling, with a fill factor in (0, 1)
      */
     public static Sweep of(List<SweepPoint> points) {
-        SweepDoor.checkPoints(points);
+        var door = new SweepDoor(points);
+        door.checkPoints();
         var along = AlongCurve.order(points);
-        SweepDoor.checkSpread(along);
-        var figures = figures(along, Hysteresis.of(points).orElse(null));
-        SweepDoor.checkFillFactor(figures);
+        door.checkSpread(along);
+        var figures = figures(along, door, Hysteresis.of(points).orElse(null));
+        door.checkFillFactor(figures.fillFactor().value());
         return new Sweep(along, figures);
     }
 
@@ -36,10 +37,10 @@ public record Sweep(List<SweepPoint> points, SweepFigures figures) {
         return PeakPoint.of(PowerFit.of(points));
     }
 
-    private static SweepFigures figures(List<SweepPoint> along, @Nullable Hysteresis hysteresis) {
+    private static SweepFigures figures(List<SweepPoint> along, SweepDoor door, @Nullable Hysteresis hysteresis) {
         var currentA = AxisFit.shortCircuit(along).atAxis();
         var voltageV = AxisFit.openCircuit(along).atAxis();
-        SweepDoor.checkAxes(currentA, voltageV);
+        door.checkAxes(currentA.value(), voltageV.value());
         var peak = PowerFit.of(along);
         return new SweepFigures(
                 currentA,

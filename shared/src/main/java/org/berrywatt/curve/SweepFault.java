@@ -2,7 +2,7 @@ package org.berrywatt.curve;
 
 /** What can be wrong with a load sweep as a whole. */
 public enum SweepFault {
-    /** A voltage or current is not a finite number. */
+    /** A voltage or current is not a number, or larger than any cell gives. */
     NOT_FINITE,
     /** Fewer than five points of distinct load. */
     TOO_FEW_POINTS,

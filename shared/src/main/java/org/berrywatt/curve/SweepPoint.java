@@ -41,7 +41,7 @@ public record SweepPoint(double voltageV, double currentA, double voltageUncerta
     }
 
     boolean deliversPower() {
-        return voltageV > 0 && currentA > 0;
+        return voltageV > 0 && powerW() >= Double.MIN_NORMAL;
     }
 
     /** ln(V/I), in which the power of a straight curve is symmetric around its peak. */

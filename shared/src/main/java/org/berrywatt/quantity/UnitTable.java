@@ -1,11 +1,13 @@
 package org.berrywatt.quantity;
 
 import static javax.measure.MetricPrefix.CENTI;
+import static javax.measure.MetricPrefix.GIGA;
 import static javax.measure.MetricPrefix.KILO;
 import static javax.measure.MetricPrefix.MEGA;
 import static javax.measure.MetricPrefix.MICRO;
 import static javax.measure.MetricPrefix.MILLI;
 import static javax.measure.MetricPrefix.NANO;
+import static javax.measure.MetricPrefix.PICO;
 import static tech.units.indriya.AbstractUnit.ONE;
 import static tech.units.indriya.unit.Units.AMPERE;
 import static tech.units.indriya.unit.Units.CELSIUS;
@@ -42,14 +44,17 @@ final class UnitTable {
             unit("mA", Quantity.CURRENT, MILLI(AMPERE), "mA", "milliamp", "milliamps"),
             unit("uA", Quantity.CURRENT, MICRO(AMPERE), "µA", "uA", "microamp", "microamps"),
             unit("nA", Quantity.CURRENT, NANO(AMPERE), "nA"),
+            unit("pA", Quantity.CURRENT, PICO(AMPERE), "pA"),
             unit("ohm", Quantity.RESISTANCE, OHM, "Ω", "ohm", "ohms", "R"),
             unit("mohm", Quantity.RESISTANCE, MILLI(OHM), "mΩ", "mohm"),
             unit("kohm", Quantity.RESISTANCE, KILO(OHM), "kΩ", "kohm", "kohms", "k"),
             unit("Mohm", Quantity.RESISTANCE, MEGA(OHM), "MΩ", "Mohm", "Mohms"),
+            unit("Gohm", Quantity.RESISTANCE, GIGA(OHM), "GΩ", "Gohm", "Gohms"),
             unit("m", Quantity.LENGTH, METRE, "m"),
             unit("cm", Quantity.LENGTH, CENTI(METRE), "cm"),
             unit("mm", Quantity.LENGTH, MILLI(METRE), "mm"),
             unit("um", Quantity.LENGTH, MICRO(METRE), "µm", "um"),
+            unit("nm", Quantity.LENGTH, NANO(METRE), "nm"),
             unit("m2", Quantity.AREA, METRE.pow(2), "m²", "m2", "m^2", "sqm"),
             unit("cm2", Quantity.AREA, CENTI(METRE).pow(2), "cm²", "cm2", "cm^2", "sqcm"),
             unit("mm2", Quantity.AREA, MILLI(METRE).pow(2), "mm²", "mm2", "mm^2", "sqmm"),
@@ -72,6 +77,24 @@ final class UnitTable {
                     "mW/cm^2",
                     "mWcm-2",
                     "mWcm2"),
+            unit(
+                    "uWcm2",
+                    Quantity.IRRADIANCE,
+                    MICRO(WATT).divide(CENTI(METRE).pow(2)),
+                    "µW/cm²",
+                    "uW/cm2",
+                    "uW/cm^2",
+                    "uWcm-2",
+                    "uWcm2"),
+            unit(
+                    "kWm2",
+                    Quantity.IRRADIANCE,
+                    KILO(WATT).divide(METRE.pow(2)),
+                    "kW/m²",
+                    "kW/m2",
+                    "kW/m^2",
+                    "kWm-2",
+                    "kWm2"),
             unit("lx", Quantity.ILLUMINANCE, LUX, "lx", "lux"),
             unit("klx", Quantity.ILLUMINANCE, KILO(LUX), "klx", "klux"),
             unit("degC", Quantity.TEMPERATURE, CELSIUS, "°C", "C", "°", "degC", "celsius"),
@@ -82,6 +105,7 @@ final class UnitTable {
             unit("d", Quantity.DURATION, DAY, "d", "day", "days"),
             unit("g", Quantity.MASS, GRAM, "g", "gram", "grams"),
             unit("mg", Quantity.MASS, MILLI(GRAM), "mg"),
+            unit("ug", Quantity.MASS, MICRO(GRAM), "µg", "ug"),
             unit("kg", Quantity.MASS, KILO(GRAM), "kg"),
             unit("L", Quantity.VOLUME, LITRE, "L", "litre", "liter"),
             unit("mL", Quantity.VOLUME, MILLI(LITRE), "mL"),

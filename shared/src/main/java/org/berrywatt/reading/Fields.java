@@ -31,7 +31,7 @@ public final class Fields {
     public static final Field CURRENT = Field.of(
             "current", Quantity.CURRENT, Range.of(-200e3, 200e3), Range.of(-20e3, 20e3), "uA", "mA", "A", "nA");
 
-    /** Resistors of a load sweep, 10 Ω to 1 MΩ. */
+    /** Resistors of a load sweep, 10 Ω to 1 MΩ; the row of a short circuit has 0 and is taken without a question. */
     public static final Field LOAD =
             Field.of("load", Quantity.RESISTANCE, Range.of(0, 100e6), Range.of(1, 10e6), "ohm", "kohm", "Mohm");
 

@@ -12,7 +12,7 @@ import org.berrywatt.curve.PeakPoint;
 import org.berrywatt.curve.Sweep;
 import org.berrywatt.curve.SweepFigures;
 import org.berrywatt.curve.SweepPoint;
-import org.berrywatt.curve.SweepRefused;
+import org.berrywatt.server.typed.SweepRows;
 import org.berrywatt.uncertainty.Estimate;
 import org.jspecify.annotations.Nullable;
 
@@ -25,16 +25,8 @@ final class CurveCalculation {
 
     static CurveAnswer of(CurveRequest request) {
         var points = CurvePoints.of(request.points());
-        var sweep = sweep(points);
+        var sweep = SweepRows.sweep(points);
         return answer(points, sweep, efficiency(request, sweep.figures().maximumPowerW()), diode(request, points));
-    }
-
-    private static Sweep sweep(List<SweepPoint> points) {
-        try {
-            return Sweep.of(points);
-        } catch (SweepRefused fault) {
-            throw SweepRefusals.of(fault);
-        }
     }
 
     private static FittedDiode diode(CurveRequest request, List<SweepPoint> points) {

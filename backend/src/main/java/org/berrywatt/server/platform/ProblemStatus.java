@@ -29,6 +29,7 @@ final class ProblemStatus {
                     STATION_DARK,
                     SWEEP_TOO_SHORT,
                     SWEEP_ROW_INCOMPLETE,
+                    SWEEP_NOT_FINITE,
                     SWEEP_TOO_FEW_LOADS,
                     SWEEP_NO_SPREAD,
                     SWEEP_WRONG_QUADRANT,

@@ -10,6 +10,7 @@ import org.berrywatt.quantity.Field;
 import org.berrywatt.reading.Fields;
 import org.berrywatt.server.platform.Refusal;
 import org.berrywatt.server.typed.Given;
+import org.berrywatt.server.typed.SweepRows;
 import org.berrywatt.server.typed.TypedAmount;
 import org.berrywatt.server.typed.TypedValues;
 import org.berrywatt.server.typed.TypedValues.Unusual;
@@ -33,7 +34,8 @@ final class ReadingConverter {
      * The reading in SI units.
      *
      * @throws Refusal for an unknown kind, {@code station.missing} when a light reading or sweep has none, {@code
-     *     sweep.tooShort} outside [5, 60] rows, or when a number is refused
+     *     sweep.tooShort} outside [5, 60] rows, or when a number is refused, or when the rows make no curve, see {@link
+     *     SweepRows#sweep}
      */
     static MeterReading reading(ReadingRequest request) {
         return new ReadingConverter(request).reading();
@@ -59,6 +61,7 @@ final class ReadingConverter {
 
     private MeterReading sweep() {
         var rows = rows(Given.need("points", request.points()));
+        requireCurve(rows);
         return new MeterReading(ReadingKind.SWEEP, request.stationId(), null, null, rows, request.unusualConfirmed());
     }
 
@@ -72,6 +75,10 @@ final class ReadingConverter {
         return IntStream.range(0, points.size())
                 .mapToObj(at -> row("points[" + at + "]", points.get(at)))
                 .toList();
+    }
+
+    private static void requireCurve(List<SweepRow> rows) {
+        SweepRows.sweep(rows.stream().map(SweepRow::point).toList());
     }
 
     private SweepRow row(String path, @Nullable SweepPoint point) {

@@ -24,7 +24,7 @@ record RowConverter(String path, Unusual unusual) {
      *     no load, or when a number is refused
      */
     SweepRow row(SweepPoint point) {
-        var load = read("load", point.load(), Fields.LOAD);
+        var load = load(point.load());
         var voltage = read("voltage", point.voltage(), Fields.VOLTAGE);
         var current = read("current", point.current(), Fields.CURRENT);
         if (voltage != null && current != null) {
@@ -38,6 +38,14 @@ record RowConverter(String path, Unusual unusual) {
             return new SweepRow(RowAmount.typed(load), RowAmount.typed(voltage), currentThrough(load, voltage));
         }
         throw Refusal.of(ProblemCode.SWEEP_ROW_INCOMPLETE).field(path);
+    }
+
+    /** A load of 0 is the short circuit, not a slip of the pen. */
+    private @Nullable Amount load(@Nullable Typed typed) {
+        var taken = TypedValues.isLeftOut(typed)
+                ? null
+                : TypedValues.number(path + ".load", typed, Unusual.TAKE, Fields.LOAD);
+        return taken == null || taken.valueSi() == 0 ? taken : read("load", typed, Fields.LOAD);
     }
 
     private @Nullable Amount read(String name, @Nullable Typed typed, Field field) {

@@ -2,6 +2,7 @@ package org.berrywatt.server.reading;
 
 import jakarta.persistence.Embeddable;
 import jakarta.persistence.Embedded;
+import org.berrywatt.curve.SweepPoint;
 import org.hibernate.annotations.EmbeddedColumnNaming;
 import org.jspecify.annotations.Nullable;
 
@@ -17,6 +18,11 @@ record SweepRow(
         @Embedded @EmbeddedColumnNaming("load_%s") @Nullable RowAmount load,
         @Embedded @EmbeddedColumnNaming("voltage_%s") RowAmount voltage,
         @Embedded @EmbeddedColumnNaming("current_%s") RowAmount current) {
+
+    /** By the loads' nominal values; meter and tolerance come in later. */
+    SweepPoint point() {
+        return SweepPoint.exact(voltage.valueSi(), current.valueSi());
+    }
 
     RecordedPoint view() {
         return new RecordedPoint(load == null ? null : load.valueSi(), voltage.shown(), current.shown());
