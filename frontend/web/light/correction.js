@@ -22,7 +22,7 @@ class LightCorrection extends PageElement {
   }
 
   firstUpdated() {
-    this.querySelector('bw-entry').focus();
+    this.querySelector('bw-entry')?.updateComplete.then(() => this.querySelector('bw-entry').focus());
   }
 
   render() {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.function.Function;
 import org.berrywatt.contract.EntryRequest;
+import org.berrywatt.contract.GridRequest;
 import org.berrywatt.contract.IncidentRequest;
 import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.LightPreviewRequest;
@@ -63,6 +64,7 @@ class PermissionsTest {
                 Map.entry("read a station's light", this::readLight),
                 Map.entry("see who leans on a light", by -> by.get("/api/stations/{id}/cells", station)),
                 Map.entry("ask about a correction", this::askAboutCorrection),
+                Map.entry("read how even a light is", this::readGrid),
                 Map.entry("list stations", by -> by.get("/api/labdays/{id}/stations", day())),
                 Map.entry("enter a reading", this::enterReading),
                 Map.entry("list readings", by -> by.get("/api/cells/{id}/readings", cell)),
@@ -91,6 +93,7 @@ class PermissionsTest {
         "see a cell,             401, 403, 403, 200, 200",
         "set up a station,       401, 403, 403, 403, 200",
         "read a station's light, 401, 403, 403, 403, 200",
+        "read how even a light is, 401, 403, 403, 403, 200",
         "see who leans on a light, 401, 403, 403, 403, 200",
         "ask about a correction, 401, 403, 403, 403, 404",
         "list stations,          401, 403, 200, 200, 200",
@@ -171,6 +174,11 @@ class PermissionsTest {
     private MvcTestResult readLight(Api by) {
         var light = new IrradianceRequest(station, new Typed("2050", "lx"), null, Bench.NOTICED);
         return by.put(light, "/api/irradiances/{id}", fresh());
+    }
+
+    private MvcTestResult readGrid(Api by) {
+        var readings = List.of(new Typed("900", "lx"), new Typed("1000", "lx"));
+        return by.put(new GridRequest(station, readings, 2, Bench.NOTICED), "/api/grids/{id}", fresh());
     }
 
     private MvcTestResult askAboutCorrection(Api by) {

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  * A light station with its readings, oldest first.
  *
  * @param staleAfterMinutes age at which a last reading of this kind of lamp no longer says much
+ * @param grids how even its light is, oldest first
  */
 public record StationAnswer(
         UUID id,
@@ -18,4 +19,5 @@ public record StationAnswer(
         @Nullable Double distanceM,
         @Nullable Double angleDeg,
         int staleAfterMinutes,
-        List<IrradianceAnswer> readings) {}
+        List<IrradianceAnswer> readings,
+        List<GridAnswer> grids) {}

@@ -10,6 +10,10 @@ import org.berrywatt.uncertainty.Shape;
  * @param grade the best class of the standard that it keeps to
  */
 public record Uniformity(double nonUniformity, Grade grade) {
+    /** Relative standard uncertainty of the place where nobody has read how even the light is (common practice, no source). */
+    public static final double UNREAD_PLACE = 0.05;
+    /** A light meter's head is as large as a cell, so that a grid does not see less than this (common practice, no source). */
+    private static final double LEAST_PLACE = 0.01;
 
     /** Classes of IEC 60904-9:2020 by their limit of non-uniformity (from memory; the standard asks for 64 places). */
     public enum Grade {
@@ -57,9 +61,9 @@ public record Uniformity(double nonUniformity, Grade grade) {
         return new Uniformity(nonUniformity, Grade.of(nonUniformity));
     }
 
-    /** Relative standard uncertainty of the light at an unknown place of the spot. */
+    /** Relative standard uncertainty of the light at an unknown place of the spot: rectangular, but at least 1 %. */
     public double relativeUncertainty() {
-        return Shape.RECTANGULAR.standardUncertainty(nonUniformity);
+        return Math.max(LEAST_PLACE, Shape.RECTANGULAR.standardUncertainty(nonUniformity));
     }
 
     private static void requirePositive(double reading) {

@@ -16,8 +16,6 @@ record LightTerms(Term logEffective, Term logTotal, double relativeUncertainty) 
     static final String READING = "input.lightReading";
     static final String CALIBRATION = "input.lightCalibration";
     static final String MISMATCH = "input.mismatch";
-    /** Light differs over the spot, and no two cells lie alike: 5 % (common practice, no source). */
-    private static final double PLACE_UNCERTAINTY = 0.05;
 
     static LightTerms of(LightAtCell at, Inputs inputs) {
         var light = at.irradiance();
@@ -30,9 +28,9 @@ record LightTerms(Term logEffective, Term logTotal, double relativeUncertainty) 
                 Input.normal(MISMATCH, light.mismatch(), "1").sharedBy(causes.mismatch()));
         var total = inputs.addLogarithm(
                 Input.normal("input.lampTotal", totalFactor(light), "1").sharedBy(causes.total()));
-        var place = inputs.addLogarithm(Input.normal("input.place", 1, "1", PLACE_UNCERTAINTY));
+        var place = inputs.addLogarithm(Input.normal("input.place", 1, "1", at.placeUncertainty()));
         var shown = reading.plus(calibration).plus(place);
-        return new LightTerms(shown.plus(mismatch), shown.plus(total), relativeUncertainty(light));
+        return new LightTerms(shown.plus(mismatch), shown.plus(total), relativeUncertainty(at));
     }
 
     /** Total irradiance over what the instrument read. */
@@ -44,10 +42,11 @@ record LightTerms(Term logEffective, Term logTotal, double relativeUncertainty) 
         return new Estimate(value, value * Math.sqrt(Math.max(0, own)));
     }
 
-    private static double relativeUncertainty(EffectiveIrradiance light) {
+    private static double relativeUncertainty(LightAtCell at) {
+        var light = at.irradiance();
         return Math.sqrt(Stream.of(light.readingWm2(), light.calibration(), light.mismatch())
                         .mapToDouble(part -> Math.pow(part.relativeUncertainty(), 2))
                         .sum()
-                + PLACE_UNCERTAINTY * PLACE_UNCERTAINTY);
+                + at.placeUncertainty() * at.placeUncertainty());
     }
 }

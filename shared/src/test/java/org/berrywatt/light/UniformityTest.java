@@ -37,6 +37,12 @@ class UniformityTest {
     }
 
     @Test
+    void doesNotTrustAGridBeyondTheSizeOfTheMetersHead() {
+        // 1 %: common practice, no source
+        assertThat(Uniformity.of(List.of(500.0, 500.0)).relativeUncertainty()).isEqualTo(0.01);
+    }
+
+    @Test
     void findsAnEvenSpotEven() {
         assertThat(Uniformity.of(List.of(500.0, 500.0)).grade()).isEqualTo(Grade.A_PLUS);
     }

@@ -27,8 +27,6 @@ record CellHistory(List<LitReading> readings) {
 
     /** Nearer lights do not test linearity. */
     private static final double LEAST_SPAN = 1.5;
-    /** No two readings lie in the spot alike: 5 % of the light (common practice, no source). */
-    private static final double PLACE_UNCERTAINTY = 0.05;
 
     static CellHistory of(Cell cell, List<RecordedReading> all, DayRecord day) {
         return new CellHistory(all.stream()
@@ -90,7 +88,7 @@ record CellHistory(List<LitReading> readings) {
                         && other.light().instrument() == light.instrument());
         var own = (alike ? light.readingWm2() : light.effectiveWm2()).relativeUncertainty();
         var effective = light.effectiveWm2().value();
-        return new Estimate(effective, effective * Math.hypot(own, PLACE_UNCERTAINTY));
+        return new Estimate(effective, effective * Math.hypot(own, reading.placeUncertainty()));
     }
 
     private static double span(List<LitCurrent> points) {
@@ -106,6 +104,7 @@ record CellHistory(List<LitReading> readings) {
                                 station.lamp(),
                                 reading.acceptedAt(),
                                 Meter.terminals(reading),
-                                light.irradiance())));
+                                light.irradiance(),
+                                light.placeUncertainty())));
     }
 }

@@ -59,7 +59,8 @@ final class CellLight {
         return new LightAtCell(
                 EffectiveIrradiance.of(station.lamp(), station.instrument(), dyeOf(cell), light.raw(), lux),
                 station.id().toString(),
-                light.stale());
+                light.stale(),
+                station.placeUncertainty());
     }
 
     private static Estimate raw(LightReading reading) {

@@ -12,8 +12,18 @@ import org.berrywatt.reading.Terminals;
 import org.berrywatt.reading.TimedValue;
 import org.berrywatt.uncertainty.Estimate;
 
-/** Voltage and current of a cell at a station, with the light there at that time. */
-record LitReading(UUID stationId, Lamp lamp, Instant at, Terminals terminals, EffectiveIrradiance light) {
+/**
+ * Voltage and current of a cell at a station, with the light there at that time.
+ *
+ * @param placeUncertainty of the light, from where the cell lay, relative
+ */
+record LitReading(
+        UUID stationId,
+        Lamp lamp,
+        Instant at,
+        Terminals terminals,
+        EffectiveIrradiance light,
+        double placeUncertainty) {
 
     Lit lit() {
         return new Lit(terminals, lamp.ultraviolet());

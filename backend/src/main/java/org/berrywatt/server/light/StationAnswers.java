@@ -2,10 +2,12 @@ package org.berrywatt.server.light;
 
 import java.util.UUID;
 import org.berrywatt.contract.Figure;
+import org.berrywatt.contract.GridAnswer;
 import org.berrywatt.contract.IrradianceAnswer;
 import org.berrywatt.contract.StationAnswer;
 import org.berrywatt.light.DyeFamily;
 import org.berrywatt.light.EffectiveIrradiance;
+import org.berrywatt.server.typed.TypedAmount;
 import org.berrywatt.uncertainty.Estimate;
 import org.berrywatt.uncertainty.Input;
 
@@ -26,7 +28,16 @@ final class StationAnswers {
                 record.distanceM(),
                 record.angleDeg(),
                 setup.lamp().staleAfterMinutes(),
-                record.readings().stream().map(reading -> of(record, reading)).toList());
+                record.readings().stream().map(reading -> of(record, reading)).toList(),
+                record.grids().stream().map(StationAnswers::of).toList());
+    }
+
+    /** One grid out of a station's answer. */
+    static GridAnswer grid(StationAnswer station, UUID id) {
+        return station.grids().stream()
+                .filter(grid -> grid.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** One reading out of a station's answer. */
@@ -46,6 +57,18 @@ final class StationAnswers {
                 reading.acceptedAt(),
                 record.view(reading).at(),
                 record.replacementOf(reading));
+    }
+
+    private static GridAnswer of(GridEntity grid) {
+        var uniformity = grid.uniformity();
+        return new GridAnswer(
+                grid.id(),
+                grid.stationId(),
+                grid.places().stream().map(TypedAmount::typed).toList(),
+                grid.columns(),
+                uniformity.nonUniformity(),
+                uniformity.grade().key(),
+                grid.acceptedAt());
     }
 
     /** Total irradiance does not depend on the dye. */

@@ -3,6 +3,8 @@ package org.berrywatt.server.light;
 import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
+import org.berrywatt.contract.GridAnswer;
+import org.berrywatt.contract.GridRequest;
 import org.berrywatt.contract.IrradianceAnswer;
 import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.StationAnswer;
@@ -36,6 +38,11 @@ class StationController {
     @PutMapping("/irradiances/{id}")
     IrradianceAnswer putIrradiance(@PathVariable UUID id, @RequestBody IrradianceRequest request, Caller caller) {
         return stations.putIrradiance(id, request, caller, clock.instant());
+    }
+
+    @PutMapping("/grids/{id}")
+    GridAnswer putGrid(@PathVariable UUID id, @RequestBody GridRequest request, Caller caller) {
+        return stations.putGrid(id, request, caller, clock.instant());
     }
 
     @GetMapping("/labdays/{labDayId}/stations")

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.light.Uniformity;
 import org.berrywatt.server.platform.Refusal;
 import org.berrywatt.server.typed.TypedAmount;
 import org.jspecify.annotations.Nullable;
@@ -15,8 +16,9 @@ import org.jspecify.annotations.Nullable;
  * A station with every reading ever taken of it.
  *
  * @param readings oldest first, replaced ones among them
+ * @param grids how even its light is, oldest first
  */
-record StationRecord(StationEntity station, List<LightReadingEntity> readings) {
+record StationRecord(StationEntity station, List<LightReadingEntity> readings, List<GridEntity> grids) {
 
     private static final double DEGREES_PER_RADIAN = 180 / Math.PI;
 
@@ -30,6 +32,7 @@ record StationRecord(StationEntity station, List<LightReadingEntity> readings) {
                 setup.instrument(),
                 distanceM(),
                 angleDeg(),
+                uniformity(),
                 validReadings());
     }
 
@@ -45,6 +48,10 @@ record StationRecord(StationEntity station, List<LightReadingEntity> readings) {
         return Optional.ofNullable(station.setup().angle())
                 .map(angle -> angle.valueSi() * DEGREES_PER_RADIAN)
                 .orElse(null);
+    }
+
+    private @Nullable Uniformity uniformity() {
+        return grids.isEmpty() ? null : grids.get(grids.size() - 1).uniformity();
     }
 
     /** The reading that corrects this one, if any. */

@@ -7,16 +7,18 @@ import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Component;
 
-/** Gathers stations with their readings: two queries, however many stations. */
+/** Gathers stations with their readings: three queries, however many stations. */
 @Component
 class StationRecords {
 
     private final StationRepository stations;
     private final LightReadingRepository readings;
+    private final GridRepository grids;
 
-    StationRecords(StationRepository stations, LightReadingRepository readings) {
+    StationRecords(StationRepository stations, LightReadingRepository readings, GridRepository grids) {
         this.stations = stations;
         this.readings = readings;
+        this.grids = grids;
     }
 
     Optional<StationRecord> find(UUID id) {
@@ -37,8 +39,13 @@ class StationRecords {
         var ids = found.stream().map(StationEntity::id).toList();
         var readingsOf = readings.findByStationIdInOrderByOriginAcceptedAtAscIdAsc(ids).stream()
                 .collect(groupingBy(LightReadingEntity::stationId));
+        var gridsOf = grids.findByStationIdInOrderByOriginAcceptedAtAscIdAsc(ids).stream()
+                .collect(groupingBy(GridEntity::stationId));
         return found.stream()
-                .map(station -> new StationRecord(station, readingsOf.getOrDefault(station.id(), List.of())))
+                .map(station -> new StationRecord(
+                        station,
+                        readingsOf.getOrDefault(station.id(), List.of()),
+                        gridsOf.getOrDefault(station.id(), List.of())))
                 .toList();
     }
 }

@@ -3,6 +3,7 @@ package org.berrywatt.server.light;
 import jakarta.persistence.EntityManager;
 import java.time.Instant;
 import java.util.UUID;
+import org.berrywatt.contract.GridRequest;
 import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.StationRequest;
@@ -50,9 +51,18 @@ class StationWriting {
         events.publishEvent(new LightChanged(day.id(), id));
     }
 
-    /** The id of the station that was read. */
-    UUID stationOf(IrradianceRequest request) {
-        return station(request.stationId()).id();
+    /** The id of the station of a request. */
+    UUID require(@Nullable UUID stationId) {
+        return station(stationId).id();
+    }
+
+    void readGrid(UUID id, GridRequest request, Caller caller, Instant at) {
+        var station = station(request.stationId());
+        days.holdOpen(station.labDayId());
+        var origin = Origin.of(caller.signature(), request.noticedAt(), at);
+        store.persist(new GridEntity(
+                id, station.id(), GridConverter.places(request), GridConverter.columns(request), origin));
+        events.publishEvent(new LightChanged(station.labDayId(), station.id()));
     }
 
     void read(UUID id, IrradianceRequest request, Caller caller, Instant at) {

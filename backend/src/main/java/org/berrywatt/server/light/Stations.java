@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.berrywatt.contract.GridAnswer;
+import org.berrywatt.contract.GridRequest;
 import org.berrywatt.contract.IrradianceAnswer;
 import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.ProblemCode;
@@ -52,12 +54,29 @@ public class Stations {
     @Transactional
     public IrradianceAnswer putIrradiance(UUID id, IrradianceRequest request, Caller caller, Instant at) {
         caller.requireTeacher();
-        var station = writing.stationOf(request);
+        var station = writing.require(request.stationId());
         return receipts.once(
                 id,
                 request,
                 () -> StationAnswers.reading(after(() -> writing.read(id, request, caller, at), station), id),
                 () -> StationAnswers.reading(answer(station), id));
+    }
+
+    /**
+     * Records how even a station's light is; the latest grid counts. For teachers.
+     *
+     * @throws Refusal {@code labday.closed}, {@code station.missing}, {@code calculation.listLength}, or when a number is
+     *     refused
+     */
+    @Transactional
+    public GridAnswer putGrid(UUID id, GridRequest request, Caller caller, Instant at) {
+        caller.requireTeacher();
+        var station = writing.require(request.stationId());
+        return receipts.once(
+                id,
+                request,
+                () -> StationAnswers.grid(after(() -> writing.readGrid(id, request, caller, at), station), id),
+                () -> StationAnswers.grid(answer(station), id));
     }
 
     /** The stations of a day in the order set up; for teachers and the teams of the day. */
