@@ -2,6 +2,7 @@
 import { get } from '../core/http.js';
 import { t } from '../core/texts.js';
 import { html, nothing, openPage, repeat } from '../kit/kit.js';
+import { controlCell } from '../light/control.js';
 import { drawStationDrift } from '../light/drift.js';
 import { stationCard } from '../light/station-card.js';
 import '../light/station-form.js';
@@ -14,14 +15,15 @@ const { who, header, draw } = await openPage('light');
 header.day = labDayId;
 const mayWrite = who.kind === 'teacher';
 const page = {
-  catalogue: null, day: null, stations: null, uses: new Map(), correcting: null, adding: false, load, correct, corrected, leaveCorrection,
+  labDayId, mayWrite, catalogue: null, day: null, stations: null, control: null, cells: [], uses: new Map(), correcting: null, adding: false, load, correct, corrected, leaveCorrection,
   get mayRead() { return mayWrite && this.day.entryOpen; },
 };
 
 async function load() {
   try {
     page.catalogue ??= await get('/api/catalogue');
-    [page.day, page.stations] = await Promise.all([get(`/api/labdays/${labDayId}`), get(`/api/labdays/${labDayId}/stations`)]);
+    const of = name => get(`/api/labdays/${labDayId}${name}`);
+    [page.day, page.stations, page.control, page.cells] = await Promise.all([of(''), of('/stations'), of('/control-cell'), of('/cells')]);
     if (mayWrite) page.uses = await usesOf(page.stations);
     show();
   } catch (error) {
@@ -45,6 +47,7 @@ function show() {
     ${formShown ? newStation() : nothing}
     ${stations.length === 0 && !mayWrite ? html`<p>${t('page.light.none')}</p>` : nothing}
     <div class="stations">${repeat(stations, station => station.id, station => stationCard(station, page))}</div>
+    ${stations.length > 0 ? controlCell(page) : nothing}
   </div>`);
   for (const station of stations) drawStationDrift(station);
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.Function;
+import org.berrywatt.contract.ControlCellRequest;
 import org.berrywatt.contract.EntryRequest;
 import org.berrywatt.contract.GridRequest;
 import org.berrywatt.contract.IncidentRequest;
@@ -65,6 +66,8 @@ class PermissionsTest {
                 Map.entry("see who leans on a light", by -> by.get("/api/stations/{id}/cells", station)),
                 Map.entry("ask about a correction", this::askAboutCorrection),
                 Map.entry("read how even a light is", this::readGrid),
+                Map.entry("choose the control cell", this::chooseControl),
+                Map.entry("see the control cell", by -> by.get("/api/labdays/{id}/control-cell", day())),
                 Map.entry("list stations", by -> by.get("/api/labdays/{id}/stations", day())),
                 Map.entry("enter a reading", this::enterReading),
                 Map.entry("list readings", by -> by.get("/api/cells/{id}/readings", cell)),
@@ -94,6 +97,8 @@ class PermissionsTest {
         "set up a station,       401, 403, 403, 403, 200",
         "read a station's light, 401, 403, 403, 403, 200",
         "read how even a light is, 401, 403, 403, 403, 200",
+        "choose the control cell, 401, 403, 403, 403, 200",
+        "see the control cell,   401, 403, 200, 200, 200",
         "see who leans on a light, 401, 403, 403, 403, 200",
         "ask about a correction, 401, 403, 403, 403, 404",
         "list stations,          401, 403, 200, 200, 200",
@@ -179,6 +184,10 @@ class PermissionsTest {
     private MvcTestResult readGrid(Api by) {
         var readings = List.of(new Typed("900", "lx"), new Typed("1000", "lx"));
         return by.put(new GridRequest(station, readings, 2, Bench.NOTICED), "/api/grids/{id}", fresh());
+    }
+
+    private MvcTestResult chooseControl(Api by) {
+        return by.put(new ControlCellRequest(cell), "/api/labdays/{id}/control-cell", day());
     }
 
     private MvcTestResult askAboutCorrection(Api by) {

@@ -28,7 +28,7 @@ import org.springframework.context.ApplicationContext;
 public final class Rehearsal {
 
     public static final Caller.Teacher TEACHER = new Caller.Teacher(UUID.randomUUID(), "Rehearsal");
-    private static final Instant NOON = Instant.parse("2026-05-05T12:00:00Z");
+    public static final Instant NOON = Instant.parse("2026-05-05T12:00:00Z");
 
     public final UUID labDayId = UUID.randomUUID();
     private final ApplicationContext server;

@@ -81,7 +81,7 @@ record CellHistory(List<LitReading> readings) {
     }
 
     /** What readings under one kind of lamp by one kind of instrument share does not count between them. */
-    private static Estimate light(LitReading reading, List<LitReading> all) {
+    static Estimate light(LitReading reading, List<LitReading> all) {
         var light = reading.light();
         var alike = all.stream()
                 .allMatch(other -> other.light().lamp().equals(light.lamp())

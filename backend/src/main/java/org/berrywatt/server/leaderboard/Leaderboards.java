@@ -3,6 +3,7 @@ package org.berrywatt.server.leaderboard;
 import java.util.List;
 import java.util.UUID;
 import org.berrywatt.contract.CellResultAnswer;
+import org.berrywatt.contract.ControlCellAnswer;
 import org.berrywatt.contract.LeaderboardState;
 import org.berrywatt.contract.LightPreviewAnswer;
 import org.berrywatt.contract.LightUseAnswer;
@@ -61,6 +62,11 @@ public class Leaderboards {
         return LightMoves.between(
                 new TeamStandings(record, known, boards).ranked(),
                 new TeamStandings(record.with(corrected), known, new KnownBoards()).ranked());
+    }
+
+    /** What a cell tells of the stations at which it was read. */
+    ControlCellAnswer asControl(Cell control) {
+        return ControlCourse.of(control, records.of(control.labDayId()));
     }
 
     /** The result of a cell with its worked calculation. */

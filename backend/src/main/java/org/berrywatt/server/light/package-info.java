@@ -1,5 +1,5 @@
-/** Light stations and the readings of their light. */
-@ApplicationModule(allowedDependencies = {"platform", "access", "typed", "labday"})
+/** Light stations, the readings of their light, and the control cell that is read at each of them. */
+@ApplicationModule(allowedDependencies = {"platform", "access", "typed", "labday", "cell"})
 @NullMarked
 package org.berrywatt.server.light;
 

@@ -1,0 +1,71 @@
+package org.berrywatt.server.light;
+
+import jakarta.persistence.EntityManager;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+import org.berrywatt.contract.ControlCellRequest;
+import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.server.access.Caller;
+import org.berrywatt.server.cell.Cell;
+import org.berrywatt.server.cell.Cells;
+import org.berrywatt.server.labday.LabDays;
+import org.berrywatt.server.platform.Refusal;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The control cell of a lab day: one cell that is read at each station again and again. */
+@Service
+public class ControlCells {
+
+    private final LabDays days;
+    private final Cells cells;
+    private final ControlCellRepository choices;
+    private final EntityManager store;
+
+    ControlCells(LabDays days, Cells cells, ControlCellRepository choices, EntityManager store) {
+        this.days = days;
+        this.cells = cells;
+        this.choices = choices;
+        this.store = store;
+    }
+
+    /**
+     * Chooses the control cell of a day, or none; for teachers, also while the day is closed. Choosing it again changes
+     * nothing.
+     *
+     * @throws Refusal {@code notFound} when there is no such day, or no such cell in it
+     */
+    @Transactional
+    public void choose(UUID labDayId, ControlCellRequest request, Caller caller, Instant at) {
+        caller.requireTeacher();
+        days.holdAlone(labDayId);
+        requireOfDay(request.cellId(), labDayId);
+        if (!Objects.equals(request.cellId(), cellId(labDayId))) {
+            store.persist(new ControlCellEntity(labDayId, request.cellId(), caller.signature(), at));
+        }
+    }
+
+    /** The control cell of a day, or empty. */
+    @Transactional(readOnly = true)
+    public Optional<Cell> ofLabDay(UUID labDayId) {
+        return Optional.ofNullable(cellId(labDayId)).flatMap(cells::find);
+    }
+
+    private @Nullable UUID cellId(UUID labDayId) {
+        return choices.findFirstByLabDayIdOrderByChosenAtDescIdDesc(labDayId)
+                .map(ControlCellEntity::cellId)
+                .orElse(null);
+    }
+
+    private void requireOfDay(@Nullable UUID cellId, UUID labDayId) {
+        if (cellId != null
+                && cells.find(cellId)
+                        .filter(cell -> cell.labDayId().equals(labDayId))
+                        .isEmpty()) {
+            throw Refusal.of(ProblemCode.NOT_FOUND).field("cellId");
+        }
+    }
+}
