@@ -8,6 +8,7 @@ final class SweepFillFactor {
 
     static Term of(LoadSweep sweep, ClipTerms clips, Inputs inputs) {
         return inputs.add(Input.normal("input.sweepPower", sweep.figures().maximumPowerW(), "W"))
+                .atLeastZero()
                 .over(clips.currentA().times(clips.voltageV()));
     }
 }

@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.berrywatt.curve.SweepFigures;
 import org.berrywatt.light.Lamp;
 import org.berrywatt.uncertainty.Contribution;
+import org.berrywatt.uncertainty.Deviates;
 import org.berrywatt.uncertainty.Estimate;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -243,6 +246,24 @@ class NormalisationTest {
                 .allMatch(estimate -> estimate.value() > 0 && Double.isFinite(estimate.standardUncertainty()));
         assertThat(result.fillFactor().value()).isBetween(0.0, 1.0);
         assertThat(result.steps()).allMatch(step -> !step.result().contains("NaN"));
+    }
+
+    /** Two points beside the peak leave its power open by half or more, and a normal distribution does not end at 0. */
+    @Test
+    void drawsNoPowerBelowZeroHoweverPoorTheSweep() {
+        var known = Measured.sweep(100e-6, 0.4, 0.4).figures();
+        var figures = new SweepFigures(
+                known.shortCircuitCurrentA(),
+                known.openCircuitVoltageV(),
+                new Estimate(16e-6, 8e-6),
+                known.fillFactor(),
+                known.shuntConductanceS(),
+                known.peakBracketed(),
+                known.hysteresis());
+        var result = result(new LoadSweep(figures, List.of()), null, Measured.AREA, 100);
+
+        assertThat(Arrays.stream(result.trials(Measurand.POWER_DENSITY, new Deviates(1, 10_000), "cell")))
+                .allMatch(power -> power >= 0);
     }
 
     private static Result result(UnderLight underLight, @Nullable Shown dark, Estimate area, double irradianceWm2) {
