@@ -1,7 +1,6 @@
 package org.berrywatt.normalise;
 
 import java.util.function.ToDoubleBiFunction;
-import org.berrywatt.curve.Diode;
 import org.berrywatt.uncertainty.Input;
 
 /**
@@ -15,9 +14,9 @@ final class FittedScaling {
     private FittedScaling() {}
 
     static Scaling of(LikelyDiodes diodes, Term measuredFillFactor, ClipTerms clips, Ratio ratio, Inputs inputs) {
-        var current = factor(diodes, FittedScaling::current, ratio, "input.diodeCurrent", inputs);
-        var voltage = factor(diodes, FittedScaling::voltage, ratio, "input.diodeVoltage", inputs);
-        var power = factor(diodes, FittedScaling::power, ratio, "input.diodePower", inputs);
+        var current = factor(diodes, LitDiode::logCurrent, ratio, "input.diodeCurrent", inputs);
+        var voltage = factor(diodes, LitDiode::logVoltage, ratio, "input.diodeVoltage", inputs);
+        var power = factor(diodes, LitDiode::logPower, ratio, "input.diodePower", inputs);
         return new Scaling(
                 current,
                 clips.voltageV().times(voltage),
@@ -26,7 +25,11 @@ final class FittedScaling {
     }
 
     private static Term factor(
-            LikelyDiodes diodes, ToDoubleBiFunction<Diode, Double> logFactor, Ratio ratio, String name, Inputs inputs) {
+            LikelyDiodes diodes,
+            ToDoubleBiFunction<LitDiode, Double> logFactor,
+            Ratio ratio,
+            String name,
+            Inputs inputs) {
         var best = ratio.span().tabulate(TABLE_POINTS, r -> diodes.best(diode -> logFactor.applyAsDouble(diode, r)));
         var spread = ratio.span()
                 .tabulate(
@@ -37,18 +40,5 @@ final class FittedScaling {
             var logRatio = ratio.logarithm().in(values);
             return Math.exp(best.at(logRatio) + deviation.in(values) * spread.at(logRatio));
         };
-    }
-
-    private static double current(Diode diode, double ratio) {
-        return Math.log(diode.underLight(ratio).shortCircuitCurrentA() / (ratio * diode.shortCircuitCurrentA()));
-    }
-
-    private static double voltage(Diode diode, double ratio) {
-        return Math.log(diode.underLight(ratio).openCircuitVoltageV() / diode.openCircuitVoltageV());
-    }
-
-    private static double power(Diode diode, double ratio) {
-        return Math.log(diode.underLight(ratio).maximumPower().powerW()
-                / (ratio * diode.maximumPower().powerW()));
     }
 }

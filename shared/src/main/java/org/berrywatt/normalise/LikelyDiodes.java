@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.berrywatt.curve.Diode;
 import org.berrywatt.curve.DiodeFit;
 import org.berrywatt.curve.DiodeParameter;
 import org.berrywatt.uncertainty.Deviates;
@@ -16,7 +15,7 @@ import org.berrywatt.uncertainty.Shape;
  *
  * @param drawn not empty
  */
-record LikelyDiodes(Diode best, List<Diode> drawn) {
+record LikelyDiodes(LitDiode best, List<LitDiode> drawn) {
 
     private static final int DRAWN = 48;
     /** One set of deviates for every cell: the spread of a cell does not hang on who else was measured. */
@@ -36,17 +35,18 @@ record LikelyDiodes(Diode best, List<Diode> drawn) {
         var drawn = IntStream.range(0, DRAWN)
                 .mapToObj(i -> fit.drawn(
                         deviates.stream().mapToDouble(stream -> stream[i]).toArray()))
+                .map(LitDiode::of)
                 .toList();
-        return new LikelyDiodes(fit.diode(), drawn);
+        return new LikelyDiodes(LitDiode.of(fit.diode()), drawn);
     }
 
     /** What the best one says. */
-    double best(ToDoubleFunction<Diode> answer) {
+    double best(ToDoubleFunction<LitDiode> answer) {
         return answer.applyAsDouble(best);
     }
 
     /** Root mean square of how far the drawn ones answer from the best. */
-    double spread(ToDoubleFunction<Diode> answer) {
+    double spread(ToDoubleFunction<LitDiode> answer) {
         var middle = best(answer);
         return Math.sqrt(drawn.stream()
                 .mapToDouble(answer)
