@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -72,7 +73,7 @@ public final class Board {
     public List<Standing> standings() {
         var bestFirst = contest.contenders().stream().sorted(BEST_FIRST).toList();
         var ranked = ranked(bestFirst);
-        var ids = bestFirst.stream().map(Contender::teamId).toList();
+        var ids = bestFirst.stream().map(Contender::teamId).collect(Collectors.toSet());
         var unranked = tallies.values().stream()
                 .filter(tally -> !ids.contains(tally.teamId()))
                 .map(Tally::unranked);
@@ -86,10 +87,11 @@ public final class Board {
     private void put(TeamCells team) {
         var tally = Tally.of(team, terms);
         var contender = tally.contender(terms);
-        contest.remove(team.teamId());
         tallies.put(team.teamId(), tally);
-        if (contender != null) {
-            contest.add(contender);
+        if (contender == null) {
+            contest.remove(team.teamId());
+        } else {
+            contest.put(contender);
         }
     }
 

@@ -56,14 +56,38 @@ final class Contest {
         }
     }
 
-    void add(Contender contender) {
+    /** Puts a team in, or in the place of what it was before. */
+    void put(Contender contender) {
+        int index = indexOf(contender.teamId());
+        if (index < 0) {
+            add(contender);
+        } else {
+            replace(index, contender);
+        }
+    }
+
+    private void add(Contender contender) {
         var added = new Row(contender, new short[trials], new int[rows.size() + 1]);
         for (int i = 0; i < rows.size(); i++) {
             var row = rows.get(i);
             row.wins = Arrays.copyOf(row.wins, rows.size() + 1);
-            count(added, row, i);
+            row.wins[rows.size()] = count(added, row, i);
         }
         rows.add(added);
+    }
+
+    /** The same as taking it out and putting it in again, in one pass over the others. */
+    private void replace(int index, Contender contender) {
+        double[] gone = rows.get(index).contender.trials();
+        var added = new Row(contender, new short[trials], new int[rows.size()]);
+        for (int i = 0; i < rows.size(); i++) {
+            if (i != index) {
+                var row = rows.get(i);
+                uncount(gone, row);
+                row.wins[index] = count(added, row, i);
+            }
+        }
+        rows.set(index, added);
     }
 
     /** Trials in which one is above the other. */
@@ -84,28 +108,37 @@ final class Contest {
         return PlaceInterval.of(row(contender).above, rows.size());
     }
 
-    private static void count(Row added, Row row, int index) {
+    /** Counts a new row against another, and returns how often the other is above. */
+    private static int count(Row added, Row row, int index) {
         double[] mine = added.contender.trials();
         double[] theirs = row.contender.trials();
         int won = 0;
         int lost = 0;
         for (int trial = 0; trial < mine.length; trial++) {
-            int up = mine[trial] > theirs[trial] ? 1 : 0;
-            int down = theirs[trial] > mine[trial] ? 1 : 0;
+            int up = oneIfAbove(mine[trial], theirs[trial]);
+            int down = oneIfAbove(theirs[trial], mine[trial]);
             won += up;
             lost += down;
             row.above[trial] += (short) up;
             added.above[trial] += (short) down;
         }
         added.wins[index] = won;
-        row.wins[row.wins.length - 1] = lost;
+        return lost;
     }
 
     private static void uncount(double[] gone, Row row) {
         double[] theirs = row.contender.trials();
         for (int trial = 0; trial < gone.length; trial++) {
-            row.above[trial] -= (short) (gone[trial] > theirs[trial] ? 1 : 0);
+            row.above[trial] -= (short) oneIfAbove(gone[trial], theirs[trial]);
         }
+    }
+
+    /**
+     * The sign bit of the difference, which is never 0 for two doubles that differ: the chances of alike teams are even, and a
+     * branch guessed wrong in every other trial costs more than all the rest.
+     */
+    private static int oneIfAbove(double one, double other) {
+        return (int) (Double.doubleToRawLongBits(other - one) >>> (Double.SIZE - 1));
     }
 
     private static int[] without(int index, int[] wins) {
