@@ -8,4 +8,4 @@ if [ "${1:-}" != --quick ] || [ ! -f "$figures" ]; then
     sh deploy/benchmark.sh
 fi
 mvn -q -B -pl shared test-compile exec:java -Dexec.mainClass=org.berrywatt.validation.Validation \
-    -Dexec.classpathScope=test -Dexec.args="$PWD/docs/validation.md $figures"
+    -Dexec.classpathScope=test -Dexec.args="$PWD/docs/validation.md $figures 500"

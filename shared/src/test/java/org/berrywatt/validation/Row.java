@@ -1,6 +1,7 @@
 package org.berrywatt.validation;
 
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One line of the validation report.
@@ -10,8 +11,29 @@ import java.util.Locale;
  * @param wanted the limit in words and numbers
  * @param found the measured figure
  * @param holds whether the figure keeps to the limit
+ * @param knownMiss why it is known not to hold; null where it must
  */
-public record Row(String what, String source, String wanted, String found, boolean holds) {
+public record Row(
+        String what,
+        String source,
+        String wanted,
+        String found,
+        boolean holds,
+        @Nullable String knownMiss) {
+
+    private Row(String what, String source, String wanted, String found, boolean holds) {
+        this(what, source, wanted, found, holds, null);
+    }
+
+    /** The same row, allowed not to hold for a reason that is printed. */
+    Row knownToMiss(String reason) {
+        return new Row(what, source, wanted, found, holds, reason);
+    }
+
+    /** Whether it says something that is not so. */
+    boolean isBroken() {
+        return !holds && knownMiss == null;
+    }
 
     /** A figure that must not be larger than a limit; NaN does not hold. */
     public static Row atMost(String what, String source, double limit, double found, String unit) {

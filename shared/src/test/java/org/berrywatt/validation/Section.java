@@ -6,8 +6,9 @@ import java.util.stream.Stream;
 /** A table of the validation report under its heading. */
 record Section(String heading, String remark, List<Row> rows) {
 
-    boolean holds() {
-        return rows.stream().allMatch(Row::holds);
+    /** Rows that ought to hold and do not. */
+    Stream<Row> broken() {
+        return rows.stream().filter(Row::isBroken);
     }
 
     List<String> lines() {
@@ -24,6 +25,13 @@ record Section(String heading, String remark, List<Row> rows) {
 
     private static String line(Row row) {
         return "| " + row.what() + " | " + row.source() + " | " + row.wanted() + " | " + row.found() + " | "
-                + (row.holds() ? "yes" : "**no**") + " |";
+                + verdict(row) + " |";
+    }
+
+    private static String verdict(Row row) {
+        if (row.holds()) {
+            return "yes";
+        }
+        return row.knownMiss() == null ? "**no**" : "**no**: " + row.knownMiss();
     }
 }
