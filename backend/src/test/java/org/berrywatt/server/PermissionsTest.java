@@ -9,16 +9,20 @@ import java.util.function.Function;
 import org.berrywatt.contract.ControlCellRequest;
 import org.berrywatt.contract.EntryRequest;
 import org.berrywatt.contract.GridRequest;
+import org.berrywatt.contract.AnnouncementRequest;
+import org.berrywatt.contract.HeaterSlotRequest;
 import org.berrywatt.contract.IncidentRequest;
 import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.LightPreviewRequest;
 import org.berrywatt.contract.OutcomeRequest;
+import org.berrywatt.contract.PhoneRequest;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.SheetRequest;
 import org.berrywatt.contract.SignOffRequest;
 import org.berrywatt.contract.SignOffsAnswer;
 import org.berrywatt.contract.StationRequest;
 import org.berrywatt.contract.TeamRequest;
+import org.berrywatt.contract.TimerRequest;
 import org.berrywatt.contract.Typed;
 import org.berrywatt.safety.Zone;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -77,6 +81,13 @@ class PermissionsTest {
                 Map.entry("write an incident down", this::writeIncident),
                 Map.entry("list incidents", by -> by.get("/api/labdays/{id}/incidents", day())),
                 Map.entry("see the hazards", by -> by.get("/api/safety")),
+                Map.entry("see the lesson", by -> by.get("/api/labdays/{id}/lesson", day())),
+                Map.entry("announce", this::announce),
+                Map.entry("start a timer", this::startTimer),
+                Map.entry("put on a heater", this::putOnHeater),
+                Map.entry("tell of a phone", this::tellOfPhone),
+                Map.entry("list phones", by -> by.get("/api/labdays/{id}/phones", day())),
+                Map.entry("watch the room", by -> by.get("/api/labdays/{id}/room", day())),
                 Map.entry("see the catalogue", by -> by.get("/api/catalogue")));
     }
 
@@ -110,6 +121,13 @@ class PermissionsTest {
         "write an incident down, 401, 403, 403, 403, 200",
         "list incidents,         401, 403, 403, 403, 200",
         "see the hazards,        200, 200, 200, 200, 200",
+        "see the lesson,         401, 403, 200, 200, 200",
+        "announce,               401, 403, 403, 403, 200",
+        "start a timer,          401, 403, 403, 403, 200",
+        "put on a heater,        401, 403, 403, 200, 409",
+        "tell of a phone,        401, 200, 200, 200, 403",
+        "list phones,            401, 403, 403, 403, 200",
+        "watch the room,         200, 200, 200, 200, 200",
         "see the catalogue,      200, 200, 200, 200, 200",
     })
     void opensEachDoorToThoseItIsFor(String door, int nobody, int otherDay, int otherTeam, int ownTeam, int teacher) {
@@ -132,6 +150,23 @@ class PermissionsTest {
 
     private MvcTestResult edit(Api by) {
         return by.putIfMatch("\"" + bench.day.version() + "\"", Bench.dayRequest("Edited"), "/api/labdays/{id}", day());
+    }
+
+    private MvcTestResult announce(Api by) {
+        return by.put(new AnnouncementRequest(day(), "Goggles on.", null), "/api/announcements/{id}", fresh());
+    }
+
+    private MvcTestResult startTimer(Api by) {
+        return by.put(new TimerRequest(day(), "Bake", 60, null, null), "/api/timers/{id}", fresh());
+    }
+
+    private MvcTestResult putOnHeater(Api by) {
+        var request = new HeaterSlotRequest(cell, "Plate", 1, new Typed("450", "degC"), 50, null, null);
+        return by.put(request, "/api/heater-slots/{id}", fresh());
+    }
+
+    private MvcTestResult tellOfPhone(Api by) {
+        return by.put(new PhoneRequest(0, List.of()), "/api/phones/{id}", fresh());
     }
 
     private MvcTestResult createTeam(Api by) {

@@ -7,7 +7,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param epoch changes when the server starts anew
  * @param seq grows by one with every state of a topic
- * @param kind {@code "leaderboard"} with a {@link LeaderboardState}, or {@code "beat"} without a body: seq so far
+ * @param kind {@code "leaderboard"} with a {@link LeaderboardState}, {@code "room"} with a {@link RoomState}, or {@code
+ *     "beat"} without a body: seq so far
  */
 public record LiveMessage(
         String epoch, long seq, String kind, @Nullable Object body) {}

@@ -58,6 +58,10 @@ public final class Fields {
     public static final Field CELL_TEMPERATURE =
             Field.of("cellTemperature", Quantity.TEMPERATURE, Range.of(-20, 120), Range.of(5, 60), "degC");
 
+    /** To which a heater is set: from drying a film to the softening of window glass. Common practice, no source. */
+    public static final Field HEATER_TARGET =
+            Field.of("heaterTarget", Quantity.TEMPERATURE, Range.of(50, 650), Range.of(60, 550), "degC");
+
     /** To which a lab day's results are brought. */
     public static final Field REFERENCE_IRRADIANCE =
             Field.of("referenceIrradiance", Quantity.IRRADIANCE, Range.of(1, 2000), Range.of(10, 1000), "Wm2", "mWcm2");
@@ -76,6 +80,7 @@ public final class Fields {
             DISTANCE,
             ANGLE,
             CELL_TEMPERATURE,
+            HEATER_TARGET,
             REFERENCE_IRRADIANCE,
             REFERENCE_AREA);
 

@@ -1,7 +1,10 @@
 package org.berrywatt.server.live;
 
+import java.util.UUID;
+import org.berrywatt.contract.LeaderboardState;
 import org.berrywatt.server.cell.CellChanged;
 import org.berrywatt.server.labday.LabDayChanged;
+import org.berrywatt.server.lesson.LessonChanged;
 import org.berrywatt.server.light.LightChanged;
 import org.berrywatt.server.reading.ReadingAccepted;
 import org.berrywatt.server.team.TeamChanged;
@@ -16,34 +19,54 @@ import org.springframework.stereotype.Component;
 @Component
 class DayChanges {
 
-    private final Feeds feeds;
+    private final Revisions revisions;
+    private final Feeds<Room> rooms;
+    private final Feeds<LeaderboardState> leaderboards;
 
-    DayChanges(Feeds feeds) {
-        this.feeds = feeds;
+    DayChanges(Revisions revisions, Feeds<Room> rooms, Feeds<LeaderboardState> leaderboards) {
+        this.revisions = revisions;
+        this.rooms = rooms;
+        this.leaderboards = leaderboards;
     }
 
     @ApplicationModuleListener
     void on(LabDayChanged change) {
-        feeds.changed(change.labDayId());
+        changed(change.labDayId());
     }
 
     @ApplicationModuleListener
     void on(TeamChanged change) {
-        feeds.changed(change.labDayId());
+        changed(change.labDayId());
     }
 
     @ApplicationModuleListener
     void on(CellChanged change) {
-        feeds.changed(change.labDayId());
+        changed(change.labDayId());
     }
 
     @ApplicationModuleListener
     void on(LightChanged change) {
-        feeds.changed(change.labDayId());
+        changed(change.labDayId());
     }
 
     @ApplicationModuleListener
     void on(ReadingAccepted change) {
-        feeds.changed(change.labDayId());
+        changed(change.labDayId());
+    }
+
+    /** No leaderboard depends on the course of the lesson. */
+    @ApplicationModuleListener
+    void on(LessonChanged change) {
+        tellTheRoom(change.labDayId());
+    }
+
+    private void changed(UUID labDayId) {
+        tellTheRoom(labDayId);
+        leaderboards.changed(labDayId);
+    }
+
+    private void tellTheRoom(UUID labDayId) {
+        revisions.grow(labDayId);
+        rooms.changed(labDayId);
     }
 }

@@ -1,32 +1,31 @@
 package org.berrywatt.server.live;
 
 import java.util.function.Consumer;
-import java.util.function.Supplier;
-import org.berrywatt.contract.LeaderboardState;
 import org.berrywatt.contract.LiveMessage;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The live leaderboard of one lab day. Computing, numbering and publishing happen under one lock, so that states leave in
- * the order of their numbers and a snapshot never disagrees with the message of the same number.
+ * One live topic of one lab day. Computing, numbering and publishing happen under one lock, so that states leave in the
+ * order of their numbers and a snapshot never disagrees with the message of the same number.
+ *
+ * @param <S> the state that the topic brings; equal states are the same news
  */
-final class Feed {
+final class Feed<S> {
 
     private final String epoch;
-    private final Supplier<LeaderboardState> leaderboard;
+    private final Subject<S> subject;
     private final Consumer<LiveMessage> topic;
     private volatile boolean stale = true;
-    private @Nullable LeaderboardState state;
+    private @Nullable S state;
     private long seq;
 
     /**
      * @param epoch name of this run of the server
-     * @param leaderboard computes the state from what is recorded now
      * @param topic takes each message to the subscribers
      */
-    Feed(String epoch, Supplier<LeaderboardState> leaderboard, Consumer<LiveMessage> topic) {
+    Feed(String epoch, Subject<S> subject, Consumer<LiveMessage> topic) {
         this.epoch = epoch;
-        this.leaderboard = leaderboard;
+        this.subject = subject;
         this.topic = topic;
     }
 
@@ -37,38 +36,42 @@ final class Feed {
 
     /** Publishes the state under the next number if it differs from the last one. */
     synchronized void refresh() {
+        look();
+    }
+
+    /** The state as recorded now; subscribers hear of it too if it is new. */
+    synchronized LiveMessage snapshot() {
+        return message(look());
+    }
+
+    /** Tells subscribers the number reached, after looking again where the last look failed. */
+    synchronized void beat() {
+        if (stale) {
+            look();
+        }
+        topic.accept(new LiveMessage(epoch, seq, "beat", null));
+    }
+
+    private S look() {
         stale = false;
         try {
-            publishIfNew(leaderboard.get());
+            return publishedIfNew(subject.state().get());
         } catch (RuntimeException e) {
             stale = true;
             throw e;
         }
     }
 
-    /** The state as recorded now; subscribers hear of it too if it is new. */
-    synchronized LiveMessage snapshot() {
-        refresh();
-        return message();
-    }
-
-    /** Tells subscribers the number reached, after looking again where the last look failed. */
-    synchronized void beat() {
-        if (stale) {
-            refresh();
-        }
-        topic.accept(new LiveMessage(epoch, seq, "beat", null));
-    }
-
-    private void publishIfNew(LeaderboardState present) {
+    private S publishedIfNew(S present) {
         if (!present.equals(state)) {
             state = present;
             seq++;
-            topic.accept(message());
+            topic.accept(message(present));
         }
+        return present;
     }
 
-    private LiveMessage message() {
-        return new LiveMessage(epoch, seq, "leaderboard", state);
+    private LiveMessage message(S present) {
+        return new LiveMessage(epoch, seq, subject.kind(), subject.body().apply(present));
     }
 }

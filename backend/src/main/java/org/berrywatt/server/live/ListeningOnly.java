@@ -10,7 +10,7 @@ import org.springframework.messaging.simp.SimpMessageType;
 import org.springframework.messaging.support.ChannelInterceptor;
 
 /**
- * Lets a client connect and listen to leaderboards, and nothing else: what it sends, or where else it listens, is refused
+ * Lets a client connect and listen to a lab day's feeds, and nothing else: what it sends, or where else it listens, is refused
  * with an ERROR frame and the end of the session.
  *
  * <p>Since nothing can be written through the socket, a connection needs no token against forged requests; the handshake's
@@ -27,21 +27,21 @@ final class ListeningOnly implements ChannelInterceptor {
     @Override
     public Message<?> preSend(Message<?> message, MessageChannel channel) {
         if (!isAllowed(message)) {
-            throw new MessageDeliveryException(message, "This socket only brings leaderboards; it takes nothing.");
+            throw new MessageDeliveryException(message, "This socket only brings news; it takes nothing.");
         }
         return message;
     }
 
     private static boolean isAllowed(Message<?> message) {
         SimpMessageType type = SimpMessageHeaderAccessor.getMessageType(message.getHeaders());
-        return type == SimpMessageType.SUBSCRIBE ? isLeaderboard(destination(message)) : HARMLESS.contains(type);
+        return type == SimpMessageType.SUBSCRIBE ? isFeed(destination(message)) : HARMLESS.contains(type);
     }
 
     private static @Nullable String destination(Message<?> message) {
         return SimpMessageHeaderAccessor.getDestination(message.getHeaders());
     }
 
-    private static boolean isLeaderboard(@Nullable String destination) {
-        return destination != null && LeaderboardTopic.isOne(destination);
+    private static boolean isFeed(@Nullable String destination) {
+        return destination != null && LabDayTopic.isOne(destination);
     }
 }

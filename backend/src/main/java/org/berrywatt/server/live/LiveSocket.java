@@ -27,7 +27,7 @@ class LiveSocket implements WebSocketMessageBrokerConfigurer {
     @Bean(defaultCandidate = false)
     @Qualifier("live")
     ThreadPoolTaskScheduler liveScheduler() {
-        scheduler.setPoolSize(2);
+        scheduler.setPoolSize(3);
         scheduler.setThreadNamePrefix("live-");
         return scheduler;
     }

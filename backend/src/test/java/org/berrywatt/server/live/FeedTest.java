@@ -5,19 +5,17 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.UUID;
-import org.berrywatt.contract.LeaderboardState;
 import org.berrywatt.contract.LiveMessage;
 import org.junit.jupiter.api.Test;
 
 class FeedTest {
 
-    private static final UUID DAY = UUID.fromString("5b0e9d0c-0000-4000-8000-000000000001");
-
     private final List<LiveMessage> published = new ArrayList<>();
     private boolean databaseGone;
     private String title = "Morning";
-    private final Feed feed = new Feed("e1", this::state, published::add);
+    private String noted = "";
+    private final Feed<String> feed =
+            new Feed<>("e1", new Subject<>("leaderboard", this::state, state -> state + noted), published::add);
 
     @Test
     void numbersStatesFromOne() {
@@ -26,7 +24,7 @@ class FeedTest {
         feed.refresh();
 
         assertThat(published).extracting(LiveMessage::seq).containsExactly(1L, 2L);
-        assertThat(published).extracting(LiveMessage::body).containsExactly(titled("Morning"), titled("Noon"));
+        assertThat(published).extracting(LiveMessage::body).containsExactly("Morning", "Noon");
     }
 
     @Test
@@ -44,6 +42,17 @@ class FeedTest {
         assertThat(published).containsExactly(snapshot);
         assertThat(feed.snapshot()).isEqualTo(snapshot);
         assertThat(published).hasSize(1);
+    }
+
+    @Test
+    void saysOfAnUnchangedStateWhatHoldsWhenASnapshotLeaves() {
+        feed.refresh();
+        noted = " at ten";
+
+        LiveMessage snapshot = feed.snapshot();
+
+        assertThat(published).extracting(LiveMessage::body).containsExactly("Morning");
+        assertThat(snapshot).isEqualTo(new LiveMessage("e1", 1, "leaderboard", "Morning at ten"));
     }
 
     @Test
@@ -67,14 +76,10 @@ class FeedTest {
         assertThat(published).extracting(LiveMessage::seq).containsExactly(1L, 1L);
     }
 
-    private LeaderboardState state() {
+    private String state() {
         if (databaseGone) {
             throw new IllegalStateException("no database");
         }
-        return titled(title);
-    }
-
-    private static LeaderboardState titled(String title) {
-        return new LeaderboardState(DAY, title, "medianOfDeclared", 1000, 4, true, List.of());
+        return title;
     }
 }

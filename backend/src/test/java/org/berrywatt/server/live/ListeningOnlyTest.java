@@ -19,14 +19,16 @@ import org.springframework.messaging.support.MessageBuilder;
 
 class ListeningOnlyTest {
 
-    private static final String BOARD = LeaderboardTopic.of(UUID.fromString("5b0e9d0c-0000-4000-8000-000000000001"));
+    private static final UUID DAY = UUID.fromString("5b0e9d0c-0000-4000-8000-000000000001");
+    private static final String BOARD = LabDayTopic.of(DAY, "leaderboard");
 
     private final ExecutorSubscribableChannel channel = new ExecutorSubscribableChannel();
     private final ListeningOnly listeningOnly = new ListeningOnly();
 
-    @Test
-    void letsAClientListenToALeaderboard() {
-        Message<?> subscribe = frame(StompCommand.SUBSCRIBE, BOARD);
+    @ParameterizedTest
+    @ValueSource(strings = {"leaderboard", "room"})
+    void letsAClientListenToALabDay(String kind) {
+        Message<?> subscribe = frame(StompCommand.SUBSCRIBE, LabDayTopic.of(DAY, kind));
 
         assertThat(listeningOnly.preSend(subscribe, channel)).isSameAs(subscribe);
     }
@@ -36,6 +38,8 @@ class ListeningOnlyTest {
             strings = {
                 "/topic/*",
                 "/topic/labday.*.leaderboard",
+                "/topic/labday.*.room",
+                "/topic/labday.5b0e9d0c-0000-4000-8000-000000000001.lesson",
                 "/queue/x",
                 "/user/queue/x",
                 "/topic/labday.1.leaderboard"
@@ -73,7 +77,7 @@ class ListeningOnlyTest {
     private void assertRefused(Message<?> frame) {
         assertThatThrownBy(() -> listeningOnly.preSend(frame, channel))
                 .isInstanceOf(MessageDeliveryException.class)
-                .hasMessage("This socket only brings leaderboards; it takes nothing.");
+                .hasMessage("This socket only brings news; it takes nothing.");
     }
 
     private static Message<byte[]> frame(StompCommand command, @Nullable String destination) {

@@ -49,8 +49,9 @@ final class ListeningPage extends StompSessionHandlerAdapter implements AutoClos
         return this;
     }
 
+    /** Listens to the leaderboard of a day. */
     ListeningPage listenTo(UUID labDayId) {
-        return listenTo(LeaderboardTopic.of(labDayId));
+        return listenTo(LabDayTopic.of(labDayId, "leaderboard"));
     }
 
     void send(String destination) {

@@ -8,6 +8,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import java.util.UUID;
+import org.berrywatt.contract.LeaderboardState;
 import org.berrywatt.contract.LiveMessage;
 import org.berrywatt.server.Rehearsal;
 import org.berrywatt.server.ServerTest;
@@ -31,7 +32,7 @@ class LiveTest {
     private MockMvc browser;
 
     @Autowired
-    private Feeds feeds;
+    private Feeds<LeaderboardState> feeds;
 
     @Autowired
     private JdbcClient database;
@@ -101,7 +102,7 @@ class LiveTest {
     @Test
     void refusesWhatAClientSends() throws Exception {
         try (ListeningPage page = ListeningPage.at(port)) {
-            page.send(LeaderboardTopic.of(day.labDayId));
+            page.send(LabDayTopic.of(day.labDayId, "leaderboard"));
 
             assertThat(page.nextError()).contains("it takes nothing");
         }
