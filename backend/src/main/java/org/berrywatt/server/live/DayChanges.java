@@ -7,6 +7,7 @@ import org.berrywatt.server.labday.LabDayChanged;
 import org.berrywatt.server.lesson.LessonChanged;
 import org.berrywatt.server.light.LightChanged;
 import org.berrywatt.server.reading.ReadingAccepted;
+import org.berrywatt.server.safety.SafetyChanged;
 import org.berrywatt.server.team.TeamChanged;
 import org.springframework.modulith.events.ApplicationModuleListener;
 import org.springframework.stereotype.Component;
@@ -52,6 +53,12 @@ class DayChanges {
     @ApplicationModuleListener
     void on(ReadingAccepted change) {
         changed(change.labDayId());
+    }
+
+    /** No leaderboard depends on who is signed off. */
+    @ApplicationModuleListener
+    void on(SafetyChanged change) {
+        tellTheRoom(change.labDayId());
     }
 
     /** No leaderboard depends on the course of the lesson. */
