@@ -14,8 +14,6 @@ import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.cell.RecipeEntry;
 import org.berrywatt.server.light.LightReading;
 import org.berrywatt.server.light.Station;
-import org.berrywatt.uncertainty.Estimate;
-import org.berrywatt.uncertainty.Shape;
 
 /** The light that a cell had at a station at an instant. */
 final class CellLight {
@@ -53,7 +51,7 @@ final class CellLight {
     private static LightAtCell of(Cell cell, Station station, List<LightReading> course, Instant at) {
         boolean lux = course.get(0).lux();
         List<TimedReading> read = course.stream()
-                .map(reading -> new TimedReading(reading.at(), raw(reading)))
+                .map(reading -> TimedReading.shown(reading.at(), reading.valueSi(), reading.resolutionSi()))
                 .toList();
         StationLight light = StationLight.at(station.lamp(), read, at);
         return new LightAtCell(
@@ -61,10 +59,6 @@ final class CellLight {
                 station.id().toString(),
                 light.stale(),
                 station.placeUncertainty());
-    }
-
-    private static Estimate raw(LightReading reading) {
-        return new Estimate(reading.valueSi(), Shape.RECTANGULAR.standardUncertainty(reading.resolutionSi() / 2));
     }
 
     private static DyeFamily dyeOf(Cell cell) {

@@ -1,13 +1,10 @@
 package org.berrywatt.server.leaderboard;
 
-import java.util.List;
 import java.util.Objects;
-import org.berrywatt.curve.Sweep;
-import org.berrywatt.meter.AccuracyStatement;
-import org.berrywatt.meter.Multimeter;
-import org.berrywatt.normalise.LoadSweep;
+import org.berrywatt.meter.Display;
+import org.berrywatt.normalise.CellMeter;
 import org.berrywatt.normalise.Shown;
-import org.berrywatt.normalise.SpotReading;
+import org.berrywatt.normalise.SweepRow;
 import org.berrywatt.normalise.UnderLight;
 import org.berrywatt.reading.Terminals;
 import org.berrywatt.server.reading.Measured;
@@ -17,11 +14,10 @@ import org.berrywatt.server.reading.RecordedReading;
 import org.berrywatt.uncertainty.Estimate;
 import org.jspecify.annotations.Nullable;
 
-/** What the class's multimeters add to the numbers that they show: accuracy, last digit, burden. */
+/** Recorded readings as the class's multimeters meant them. */
 final class Meter {
 
-    private static final Multimeter METER = Multimeter.classroom();
-    private static final SweepMeter SWEEP = SweepMeter.with(METER);
+    private static final CellMeter METER = CellMeter.classroom();
 
     private Meter() {}
 
@@ -31,38 +27,34 @@ final class Meter {
 
     /** @throws org.berrywatt.curve.SweepRefused when a load sweep has no figures */
     static UnderLight underLight(RecordedReading reading) {
-        return reading.kind() == ReadingKind.SWEEP ? sweep(reading.points()) : spot(reading);
+        return reading.kind() == ReadingKind.SWEEP
+                ? METER.sweep(reading.points().stream().map(Meter::row).toList())
+                : METER.spot(
+                        display(Objects.requireNonNull(reading.current())),
+                        display(Objects.requireNonNull(reading.voltage())));
     }
 
     static Shown shownCurrent(Measured current) {
-        return shown(METER.current(), current);
+        return METER.current(display(current));
     }
 
-    private static SpotReading spot(RecordedReading reading) {
-        Measured current = Objects.requireNonNull(reading.current());
-        double burdenOhm =
-                METER.rangeOf(current.valueSi(), current.resolutionSi()).resistanceOhm();
-        return new SpotReading(
-                shownCurrent(current),
-                shown(METER.voltage(), Objects.requireNonNull(reading.voltage())),
-                burdenOhm,
-                METER.inputResistanceOhm());
-    }
-
-    private static LoadSweep sweep(List<RecordedPoint> points) {
-        return LoadSweep.of(Sweep.of(points.stream().map(SWEEP::point).toList()));
+    private static SweepRow row(RecordedPoint row) {
+        return new SweepRow(row.loadOhm(), displayed(row.voltage()), displayed(row.current()));
     }
 
     private static @Nullable Estimate voltageV(@Nullable Measured shown) {
-        return shown == null ? null : METER.voltageV(shown.valueSi(), shown.resolutionSi());
+        return shown == null ? null : METER.voltageV(display(shown));
     }
 
     private static @Nullable Estimate currentA(@Nullable Measured shown) {
-        return shown == null ? null : METER.currentA(shown.valueSi(), shown.resolutionSi());
+        return shown == null ? null : METER.currentA(display(shown));
     }
 
-    private static Shown shown(AccuracyStatement accuracy, Measured measured) {
-        double halfWidth = accuracy.halfWidth(measured.valueSi(), measured.resolutionSi());
-        return new Shown(measured.valueSi(), halfWidth, measured.resolutionSi());
+    private static @Nullable Display displayed(@Nullable Measured shown) {
+        return shown == null ? null : display(shown);
+    }
+
+    private static Display display(Measured shown) {
+        return new Display(shown.valueSi(), shown.resolutionSi());
     }
 }
