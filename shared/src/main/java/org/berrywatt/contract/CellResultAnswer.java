@@ -2,6 +2,7 @@ package org.berrywatt.contract;
 
 import java.util.List;
 import java.util.UUID;
+import org.berrywatt.contract.calculation.NormalisationRequest;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param missing what is still needed before this cell counts, most urgent first
  * @param notes what a reader of the figure should know (no sweep, scaled far, dark current subtracted ...)
+ * @param numbers what the result rests on, as the calculator takes it; null without a result
  */
 public record CellResultAnswer(
         UUID cellId,
@@ -24,4 +26,5 @@ public record CellResultAnswer(
         List<StepAnswer> steps,
         List<BudgetLine> budget,
         List<Remark> missing,
-        List<Remark> notes) {}
+        List<Remark> notes,
+        @Nullable NormalisationRequest numbers) {}

@@ -36,6 +36,8 @@ public enum ProblemCode {
     CALCULATION_EITHER("calculation.either"),
     CALCULATION_TOO_NEAR("calculation.tooNear"),
     CALCULATION_SPECTRUM("calculation.spectrum"),
+    CALCULATION_NO_PHOTOCURRENT("calculation.noPhotocurrent"),
+    CALCULATION_TWICE("calculation.twice"),
     CALCULATION_NO_RESULT("calculation.noResult"),
     CALCULATION_TOO_MANY("calculation.tooMany"),
     HEATER_TAKEN("heater.taken"),

@@ -65,6 +65,15 @@ public final class TypedArea {
         return oneOf(rectangles(text.strip(), meanings(first), meanings(second)));
     }
 
+    /**
+     * Standard uncertainty of the area of a square measured with a ruler, in m².
+     *
+     * @param areaM2 in [0, ∞)
+     */
+    public static double squareUncertaintyM2(double areaM2) {
+        return Math.sqrt(2 * areaM2) * RULER_M;
+    }
+
     private static @Nullable String unitOf(Understanding<Amount> side, @Nullable String otherwise) {
         List<Amount> meanings = meanings(side);
         return meanings.isEmpty() ? otherwise : meanings.get(0).unitKey();
@@ -112,7 +121,7 @@ public final class TypedArea {
     }
 
     private static Area square(Amount area) {
-        return new Area(area, Math.sqrt(2 * Math.abs(area.valueSi())) * RULER_M);
+        return new Area(area, squareUncertaintyM2(Math.abs(area.valueSi())));
     }
 
     private static String squareOf(String lengthKey) {

@@ -1,11 +1,18 @@
 package org.berrywatt.server.calculator;
 
+import jakarta.servlet.http.HttpServletRequest;
 import org.berrywatt.contract.calculation.CurveAnswer;
 import org.berrywatt.contract.calculation.CurveRequest;
 import org.berrywatt.contract.calculation.DiodeAnswer;
 import org.berrywatt.contract.calculation.DiodeRequest;
+import org.berrywatt.contract.calculation.LeaderboardAnswer;
+import org.berrywatt.contract.calculation.LeaderboardRequest;
 import org.berrywatt.contract.calculation.LightAnswer;
 import org.berrywatt.contract.calculation.LightRequest;
+import org.berrywatt.contract.calculation.NormalisationAnswer;
+import org.berrywatt.contract.calculation.NormalisationRequest;
+import org.berrywatt.contract.calculation.UncertaintyAnswer;
+import org.berrywatt.contract.calculation.UncertaintyRequest;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
@@ -15,6 +22,14 @@ import org.springframework.web.bind.annotation.RestController;
 @RestController
 @RequestMapping("/api/calculations")
 class CalculatorController {
+
+    private static final long DRAWS_OF_ONE = 40_000;
+
+    private final Allowance allowance;
+
+    CalculatorController(Allowance allowance) {
+        this.allowance = allowance;
+    }
 
     @PostMapping("/curve")
     CurveAnswer curve(@RequestBody CurveRequest body) {
@@ -29,5 +44,22 @@ class CalculatorController {
     @PostMapping("/light")
     LightAnswer light(@RequestBody LightRequest body) {
         return Attempt.at(() -> LightCalculation.of(body));
+    }
+
+    @PostMapping("/normalisation")
+    NormalisationAnswer normalisation(@RequestBody NormalisationRequest body) {
+        return Attempt.at(() -> NormalisationCalculation.of(body));
+    }
+
+    @PostMapping("/uncertainty")
+    UncertaintyAnswer uncertainty(@RequestBody UncertaintyRequest body, HttpServletRequest request) {
+        allowance.spend(request, UncertaintyCalculation.draws(body) / DRAWS_OF_ONE + 1);
+        return Attempt.at(() -> UncertaintyCalculation.of(body));
+    }
+
+    @PostMapping("/leaderboard")
+    LeaderboardAnswer leaderboard(@RequestBody LeaderboardRequest body, HttpServletRequest request) {
+        allowance.spend(request, LeaderboardCalculation.draws(body) / DRAWS_OF_ONE + 1);
+        return Attempt.at(() -> LeaderboardCalculation.of(body));
     }
 }

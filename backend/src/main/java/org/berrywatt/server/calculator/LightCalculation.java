@@ -16,20 +16,24 @@ final class LightCalculation {
 
     static LightAnswer of(LightRequest request) {
         var geometry = LightGeometry.of(request);
-        return answer(irradiance(request, geometry), geometry);
+        return answer(irradiance(request, geometry, Estimate.exact(reading(request))), geometry);
     }
 
-    private static EffectiveIrradiance irradiance(LightRequest request, LightGeometry geometry) {
-        var lux = isLux(request);
-        var reading = lux
+    /** What the display of the light meter shows, in lx or in W/m². */
+    static double reading(LightRequest request) {
+        return isLux(request)
                 ? Ranges.ILLUMINANCE_LX.need("illuminanceLx", request.illuminanceLx())
                 : Ranges.IRRADIANCE_WM2.need("irradianceWm2", request.irradianceWm2());
+    }
+
+    /** The light at the cell behind a reading that is as uncertain as given. */
+    static EffectiveIrradiance irradiance(LightRequest request, LightGeometry geometry, Estimate reading) {
         return EffectiveIrradiance.of(
                 LightSources.of(request),
                 Keys.INSTRUMENTS.or(Instrument.SOLAR_METER, "instrument", request.instrument()),
                 Keys.DYES.or(DyeFamily.OTHER, "dye", request.dye()),
-                geometry.atCell(Estimate.exact(reading)),
-                lux);
+                geometry.atCell(reading),
+                isLux(request));
     }
 
     private static boolean isLux(LightRequest request) {

@@ -7,29 +7,35 @@ import org.berrywatt.contract.CellStanding;
 import org.berrywatt.contract.Figure;
 import org.berrywatt.contract.Remark;
 import org.berrywatt.contract.StepAnswer;
+import org.berrywatt.contract.calculation.NormalisationRequest;
 import org.berrywatt.leaderboard.Rule;
+import org.berrywatt.normalise.Evaluation;
+import org.berrywatt.normalise.Measurand;
 import org.berrywatt.normalise.Result;
 import org.berrywatt.normalise.Step;
 import org.berrywatt.uncertainty.Contribution;
 import org.berrywatt.uncertainty.Estimate;
 import org.berrywatt.uncertainty.Input;
+import org.jspecify.annotations.Nullable;
 
 /** A judged cell with its worked calculation. */
 final class CellResults {
 
     private CellResults() {}
 
-    static CellResultAnswer of(Judged judged, Rule rule) {
+    /** @param numbers what a result rests on */
+    static CellResultAnswer of(Judged judged, Rule rule, @Nullable NormalisationRequest numbers) {
         CellStanding standing = CellStandings.of(judged, rule, MainStation.of(List.of(judged)));
         if (judged instanceof Judged.Counts counts) {
-            return withResult(standing, counts);
+            return withResult(standing, counts, numbers);
         }
         return judged instanceof Judged.Waiting waiting
                 ? withoutResult(standing, waiting.missing())
                 : withoutResult(standing, List.of());
     }
 
-    private static CellResultAnswer withResult(CellStanding standing, Judged.Counts counts) {
+    private static CellResultAnswer withResult(
+            CellStanding standing, Judged.Counts counts, @Nullable NormalisationRequest numbers) {
         Result result = counts.result();
         return new CellResultAnswer(
                 standing.cellId(),
@@ -37,9 +43,9 @@ final class CellResults {
                 standing.standing(),
                 standing.remark(),
                 Figures.of(result.irradiance().effectiveWm2()),
-                Figures.of(result.currentDensityAm2()),
-                Figures.of(result.openCircuitVoltageV()),
-                Figures.of(result.fillFactor()),
+                figure(counts, Measurand.CURRENT_DENSITY),
+                figure(counts, Measurand.VOLTAGE),
+                figure(counts, Measurand.FILL_FACTOR),
                 standing.powerDensityWm2(),
                 atReferenceArea(counts),
                 result.steps().stream().map(CellResults::step).toList(),
@@ -47,7 +53,18 @@ final class CellResults {
                         .map(CellResults::line)
                         .toList(),
                 List.of(),
-                counts.notes());
+                counts.notes(),
+                numbers);
+    }
+
+    private static Figure figure(Judged.Counts counts, Measurand measurand) {
+        Evaluation evaluation = counts.result().evaluation();
+        return Figures.of(
+                evaluation.budget(measurand).estimate(),
+                evaluation.interval(
+                        measurand,
+                        Drawn.deviates(counts.cell().labDayId()),
+                        counts.cell().id().toString()));
     }
 
     private static Figure atReferenceArea(Judged.Counts counts) {
@@ -71,7 +88,8 @@ final class CellResults {
                 List.of(),
                 List.of(),
                 missing,
-                List.of());
+                List.of(),
+                null);
     }
 
     private static StepAnswer step(Step step) {

@@ -1,13 +1,16 @@
 package org.berrywatt.server.leaderboard;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.berrywatt.contract.CellResultAnswer;
 import org.berrywatt.contract.ControlCellAnswer;
 import org.berrywatt.contract.LeaderboardState;
 import org.berrywatt.contract.LightPreviewAnswer;
 import org.berrywatt.contract.LightUseAnswer;
+import org.berrywatt.contract.calculation.NormalisationRequest;
 import org.berrywatt.leaderboard.Rule;
+import org.berrywatt.normalise.Reference;
 import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.labday.LabDay;
 import org.berrywatt.server.light.Station;
@@ -73,6 +76,13 @@ public class Leaderboards {
     public CellResultAnswer result(Cell cell) {
         DayRecord record = records.of(cell.labDayId());
         Rule rule = Rule.of(record.day().rule());
-        return CellResults.of(new CellJudge(record, known).judge(cell), rule);
+        Judged judged = new CellJudge(record, known).judge(cell);
+        return CellResults.of(judged, rule, numbers(cell, record).orElse(null));
+    }
+
+    private static Optional<NormalisationRequest> numbers(Cell cell, DayRecord record) {
+        LabDay day = record.day();
+        Reference reference = new Reference(day.referenceIrradianceWm2(), day.referenceAreaM2());
+        return Gathered.of(cell, record).complete().map(read -> CellNumbers.of(read, reference));
     }
 }

@@ -39,6 +39,8 @@ final class ProblemStatus {
                     CALCULATION_EITHER,
                     CALCULATION_TOO_NEAR,
                     CALCULATION_SPECTRUM,
+                    CALCULATION_NO_PHOTOCURRENT,
+                    CALCULATION_TWICE,
                     CALCULATION_NO_RESULT,
                     PASSWORD_WEAK -> HttpStatus.UNPROCESSABLE_CONTENT;
             case LABEL_TAKEN,

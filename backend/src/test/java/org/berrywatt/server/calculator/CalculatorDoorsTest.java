@@ -21,18 +21,58 @@ import tools.jackson.databind.json.JsonMapper;
 @ServerTest
 class CalculatorDoorsTest {
 
-    private static final Map<String, String> GOOD = Map.of("diode", """
+    private static final Map<String, String> GOOD = Map.of(
+            "diode",
+            """
             {"photocurrentA": 1e-3, "saturationCurrentA": 1e-7, "idealityFactor": 2, "seriesResistanceOhm": 50,
              "shuntResistanceOhm": 5000, "temperatureC": 25, "cellsInSeries": 1, "voltagesV": [-0.1, 0, 0.1, 0.3, 0.6]}
-            """, "curve", """
+            """,
+            "curve",
+            """
             {"points": [{"voltageV": 0, "currentA": 1e-3}, {"voltageV": 0.1, "currentA": 9e-4},
              {"voltageV": 0.2, "currentA": 8e-4}, {"loadOhm": 500, "currentA": 6e-4},
              {"voltageV": 0.4, "loadOhm": 1000, "voltageUncertaintyV": 1e-3, "currentUncertaintyA": 1e-6},
              {"voltageV": 0.5, "currentA": 0}],
              "areaCm2": 4, "irradianceWm2": 800, "temperatureC": 25, "cellsInSeries": 1}
-            """, "light", """
+            """,
+            "light",
+            """
             {"source": "coolLed", "illuminanceLx": 2000, "blackBodyK": 2856, "distanceM": 2, "readAtM": 1,
              "lampDiameterM": 0.05, "angleDeg": 30, "dye": "anthocyanin", "instrument": "luxMeter", "spectrum": "400 1"}
+            """,
+            "normalisation",
+            """
+            {"voltageV": 0.412, "voltageResolutionV": 1e-3, "currentA": 6.4e-4, "currentResolutionA": 1e-6,
+             "darkCurrentA": 1e-6, "darkCurrentResolutionA": 1e-7, "areaCm2": 4, "areaUncertaintyCm2": 0.1,
+             "light": {"source": "coolLed", "illuminanceLx": 2000, "angleDeg": 30, "dye": "anthocyanin",
+             "instrument": "luxMeter"}, "lightResolution": 1, "lightAgeMinutes": 5, "temperatureC": 30,
+             "temperatureUncertaintyC": 2, "currentPerKelvin": 0.001, "voltagePerKelvin": -0.004,
+             "referenceIrradianceWm2": 100, "referenceAreaCm2": 1, "seed": 3}
+            """,
+            "normalisation of a sweep",
+            """
+            {"points": [{"loadOhm": 10, "voltageV": 0.0063, "voltageResolutionV": 1e-4},
+             {"loadOhm": 220, "voltageV": 0.128}, {"loadOhm": 680, "voltageV": 0.276},
+             {"loadOhm": 1000, "currentA": 3.11e-4, "currentResolutionA": 1e-6}, {"voltageV": 0.36, "currentA": 1.6e-4},
+             {"loadOhm": 100000, "voltageV": 0.41}], "areaCm2": 4,
+             "light": {"source": "sun", "irradianceWm2": 500, "instrument": "referenceCell"},
+             "lightUncertaintyPercent": 2}
+            """,
+            "uncertainty",
+            """
+            {"model": "efficiency", "trials": 1000, "seed": 4, "inputs": [
+             {"name": "P", "value": 1e-4, "u": 2e-6, "shape": "normal", "dof": 9},
+             {"name": "A", "value": 4e-4, "u": 1e-5, "shape": "student", "dof": 4},
+             {"name": "G", "value": 100, "u": 5, "shape": "rectangular"}]}
+            """,
+            "leaderboard",
+            """
+            {"rule": {"metric": "efficiencyAsMeasured", "count": "bestVerified", "cellsPerTeam": 2, "entryOpen": true},
+             "trials": 1000, "seed": 5, "cells": [
+             {"team": "Larch", "cell": "a", "state": "counts", "value": 2, "standardUncertainty": 0.1,
+             "shared": [{"cause": "meter", "standardUncertainty": 0.2}], "station": "window", "readAgain": [2.1]},
+             {"team": "Spruce", "cell": "b", "value": 1.9, "low": 1.5, "high": 2.2, "station": "window"},
+             {"team": "Spruce", "cell": "c", "state": "failed"}]}
             """);
 
     private final MockMvcTester server;
@@ -44,32 +84,45 @@ class CalculatorDoorsTest {
         calculator = new Calculator(server, json);
     }
 
-    private static String good(String door) {
-        return Objects.requireNonNull(GOOD.get(door));
+    private static String good(String request) {
+        return Objects.requireNonNull(GOOD.get(request));
     }
 
-    static List<String> doors() {
+    static List<String> requests() {
         return List.copyOf(GOOD.keySet());
     }
 
-    @ParameterizedTest
-    @MethodSource("doors")
-    void answersAnybodyWithoutAPassOrAToken(String door) {
-        assertThat(calculator.post(door, good(door))).hasStatusOk();
+    static List<String> doors() {
+        return GOOD.keySet().stream().map(CalculatorDoorsTest::door).distinct().toList();
+    }
+
+    private static String door(String request) {
+        return request.replaceFirst(" .*", "");
     }
 
     @ParameterizedTest
-    @MethodSource("doors")
-    void staysOnItsFeetWhateverIsSent(String door) {
+    @MethodSource("requests")
+    void answersAnybodyWithoutAPassOrAToken(String request) {
+        assertThat(calculator.post(door(request), good(request))).hasStatusOk();
+    }
+
+    @ParameterizedTest
+    @MethodSource("requests")
+    void staysOnItsFeetWhateverIsSent(String request) {
         var junk = new Junk(2026);
         for (int i = 0; i < 800; i++) {
-            var body = junk.spoil(good(door));
-            var result = calculator.postFrom("10.1." + door.length() + "." + i / 100, door, body);
+            var body = junk.spoil(good(request));
+            var result = calculator.postFrom("10.1." + request.length() + "." + i / 100, door(request), body);
             assertThat(result.getResponse().getStatus()).as(body).isIn(200, 400, 422);
             if (result.getResponse().getStatus() == 200) {
-                assertThat(Calculator.text(result)).as(body).doesNotContain("NaN", "Infinity");
+                assertThat(withoutNames(Calculator.text(result))).as(body).doesNotContain("NaN", "Infinity");
             }
         }
+    }
+
+    /** What somebody named is theirs: a team may be called NaN. */
+    private static String withoutNames(String answer) {
+        return answer.replaceAll("\"(input|team|bestVerifiedCell)\":\"[^\"]*\"", "");
     }
 
     @ParameterizedTest
@@ -109,8 +162,10 @@ class CalculatorDoorsTest {
 
     @Test
     void slowsDownAnAddressThatAsksWithoutEndAndNobodyElse() {
+        // refused for what they lack, and yet as dear as what they ask for
+        var dear = "{\"trials\": 200000, \"inputs\": [{},{},{},{},{},{},{},{},{},{},{},{}]}";
         var refused = IntStream.range(0, 5000)
-                .mapToObj(i -> calculator.postFrom("10.2.0.1", "light", "{}"))
+                .mapToObj(i -> calculator.postFrom("10.2.0.1", "uncertainty", dear))
                 .filter(result -> result.getResponse().getStatus() == 429)
                 .findFirst()
                 .orElseThrow();
@@ -128,6 +183,6 @@ class CalculatorDoorsTest {
                 .contains(doors().stream()
                         .map(door -> "/api/calculations/" + door)
                         .toList())
-                .contains("shortCircuitCurrentA", "effectiveIrradianceWm2", "saturationCurrentA");
+                .contains("shortCircuitCurrentA", "effectiveIrradianceWm2", "saturationCurrentA", "powerDensityWm2");
     }
 }

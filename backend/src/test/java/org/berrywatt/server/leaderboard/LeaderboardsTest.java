@@ -2,6 +2,7 @@ package org.berrywatt.server.leaderboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,8 @@ import org.berrywatt.contract.CellStanding;
 import org.berrywatt.contract.Remark;
 import org.berrywatt.contract.SideFiguresAnswer;
 import org.berrywatt.contract.TeamStanding;
+import org.berrywatt.contract.calculation.NormalisationAnswer;
+import org.berrywatt.contract.calculation.NormalisationRequest;
 import org.berrywatt.server.Rehearsal;
 import org.berrywatt.server.ServerTest;
 import org.berrywatt.server.access.Caller;
@@ -23,6 +26,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.http.MediaType;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import tools.jackson.databind.json.JsonMapper;
 
 @ServerTest
 class LeaderboardsTest {
@@ -38,6 +44,12 @@ class LeaderboardsTest {
 
     @Autowired
     private Texts texts;
+
+    @Autowired
+    private MockMvcTester http;
+
+    @Autowired
+    private JsonMapper json;
 
     private Rehearsal day;
     private UUID team;
@@ -69,6 +81,45 @@ class LeaderboardsTest {
         assertThat(result.budget().stream().mapToDouble(BudgetLine::share).sum())
                 .isEqualTo(1, within(1e-9));
         assertThat(result.steps()).isNotEmpty();
+    }
+
+    /** Without a sweep a fill factor lies between a straight line's quarter and Green's FF0, 0.78 at 0.4 V. */
+    @Test
+    void givesNoIntervalBeyondWhatACellCanHave() {
+        var fillFactor = Objects.requireNonNull(
+                result(litCell("L1", "400 mV", "0.900 mA")).fillFactor());
+
+        assertThat(fillFactor.low()).isBetween(0.25, 0.3);
+        assertThat(fillFactor.high()).isBetween(0.7, 0.785);
+    }
+
+    @Test
+    void givesTheNumbersFromWhichTheCalculatorFindsTheSameResult() {
+        var cell = litCell("L1", "400 mV", "0.900 mA");
+        day.minute(25).light(yard, "900 W/m2");
+        var worked = result(cell);
+
+        var tried = calculated(Objects.requireNonNull(worked.numbers()));
+
+        assertThat(tried.steps()).isEqualTo(worked.steps());
+        assertThat(shares(tried.budget())).containsExactly(shares(worked.budget()), within(1e-9));
+        var power = Objects.requireNonNull(worked.powerDensityWm2());
+        // another draw of 10,000 trials: its ends move by about 1 % of the interval
+        assertThat(tried.powerDensityWm2().low()).isCloseTo(power.low(), withinPercentage(5));
+        assertThat(tried.powerDensityWm2().high()).isCloseTo(power.high(), withinPercentage(5));
+    }
+
+    private static double[] shares(List<BudgetLine> budget) {
+        return budget.stream().mapToDouble(BudgetLine::share).toArray();
+    }
+
+    private NormalisationAnswer calculated(NormalisationRequest numbers) {
+        var answer = http.post()
+                .uri("/api/calculations/normalisation")
+                .contentType(MediaType.APPLICATION_JSON)
+                .content(json.writeValueAsString(numbers))
+                .exchange();
+        return json.readValue(answer.getResponse().getContentAsByteArray(), NormalisationAnswer.class);
     }
 
     @Test
