@@ -1,4 +1,6 @@
 import { fromAddress, toAddress } from '/calculator/address.js';
+import { cellAddress } from '/calculator/cell-address.js';
+import { cellQuestion } from '/calculator/cell-question.js';
 import { changedKeys, moveSentence } from '/calculator/changes.js';
 import { EXAMPLE } from '/calculator/example.js';
 import { lineOf } from '/calculator/plot.js';
@@ -18,7 +20,7 @@ spec('takes from the example what the address leaves out', () =>
   same(fromAddress('#light?lamp=halogen', EXAMPLE).tried, tried({ lamp: 'halogen' })));
 
 spec('opens the first question under an address it does not know', () =>
-  same(fromAddress('#nonsense', EXAMPLE).view, 'light'));
+  same(fromAddress('#nonsense', EXAMPLE).view, 'cell'));
 
 spec('asks about lux as lux, with a decimal comma and the unit in the text', () => {
   const { illuminanceLx, irradianceWm2 } = lightQuestion(tried({ light: typed('3,5 klx', 'lx') }), catalogue);
@@ -75,4 +77,48 @@ spec('says which way a figure moved', () => {
 spec('draws a curve from short circuit through its best point to open circuit and no further', () => {
   const answer = { currentsA: [3, 2, -5], openCircuitVoltageV: 0.3, voltageAtMaximumPowerV: 0.15, currentAtMaximumPowerA: 2.2 };
   same(lineOf([0, 0.2, 0.4], answer).map(({ voltageV }) => voltageV), [0, 0.15, 0.2, 0.3]);
+});
+
+spec('asks about a cell as the displays showed it, last digits included', () => {
+  const asked = cellQuestion(tried({ current: typed('0,640', 'mA'), dark: typed('1.5', 'uA') }), catalogue);
+  close(asked.currentA, 640e-6);
+  close(asked.currentResolutionA, 1e-6);
+  close(asked.darkCurrentResolutionA, 1e-7);
+  close(asked.areaCm2, 4);
+  same([asked.light.illuminanceLx, asked.lightResolution, asked.referenceIrradianceWm2], [12000, 1, 100]);
+  same(['areaUncertaintyCm2', 'points'].filter(key => key in asked), []);
+});
+
+spec('asks about a cell by its sweep instead of its two numbers', () => {
+  const asked = cellQuestion(tried({ from: 'sweep' }), catalogue);
+  same([asked.points.length, asked.points[0].loadOhm, 'voltageV' in asked], [11, 10, false]);
+  close(asked.points[0].voltageResolutionV, 1e-4);
+});
+
+spec('asks nothing about a cell while its area, its light or a row of its sweep cannot be read', () => {
+  const missing = [{ area: typed('', 'cm2') }, { light: typed('x', 'lx') }, { from: 'sweep', rows: [...EXAMPLE.rows, ['5', '']] }];
+  for (const change of missing) same(cellQuestion(tried(change), catalogue), null, JSON.stringify(change));
+});
+
+const recorded = {
+  voltageV: 0.4, voltageResolutionV: 0.001, currentA: 9e-4, currentResolutionA: 1e-4, points: null, darkCurrentA: 0,
+  darkCurrentResolutionA: 1e-6, areaCm2: 2.25, areaUncertaintyCm2: 0.106, lightUncertaintyPercent: 3.25,
+  light: { source: 'window', instrument: 'luxMeter', illuminanceLx: 9000, irradianceWm2: null, dye: 'betalain' },
+  referenceIrradianceWm2: 100, referenceAreaCm2: 1,
+};
+
+spec('opens a recorded result with its own digits, so that the calculator asks about the same numbers', () => {
+  const { tried: numbers, view } = fromAddress(cellAddress(recorded, 'L1').split('.html')[1], EXAMPLE);
+  same([view, numbers.label, numbers.current, numbers.voltage], ['cell', 'L1', typed('0.9', 'mA'), typed('400', 'mV')]);
+  const asked = cellQuestion(numbers, catalogue);
+  same(asked.areaUncertaintyCm2.toFixed(4), '0.1060');
+  close(asked.currentResolutionA, recorded.currentResolutionA);
+  same([asked.lightUncertaintyPercent, asked.light.illuminanceLx, asked.light.dye, asked.temperatureC], [3.25, 9000, 'betalain', null]);
+});
+
+spec('opens a recorded sweep by the two columns that every row has', () => {
+  const points = [[10, 0.0063], [1000, 0.311]].map(([loadOhm, voltageV]) =>
+    ({ loadOhm, voltageV, voltageResolutionV: 1e-4, currentA: null, currentResolutionA: null }));
+  const { tried: numbers } = fromAddress(cellAddress({ ...recorded, points, voltageV: null, currentA: null }, 'L2').split('.html')[1], EXAMPLE);
+  same([numbers.from, numbers.pair, numbers.rows], ['sweep', 'load-voltage', [['10', '6.3'], ['1000', '311.0']]]);
 });

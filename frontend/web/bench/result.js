@@ -1,5 +1,7 @@
 /** A cell's result in words, with its interval, what is missing, and the calculation to redo by hand. */
-import { currentDensityTexts, fixed, plusMinus, powerDensityTexts, voltageTexts, figureTexts } from '../core/format.js';
+import { cellAddress } from '../calculator/cell-address.js';
+import { budgetShares, workedSteps } from '../calculator/worked.js';
+import { currentDensityTexts, powerDensityTexts, voltageTexts, figureTexts } from '../core/format.js';
 import { has, remark, t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 
@@ -47,16 +49,7 @@ function figures(answer) {
 const row = (key, { value, low, high, unit }) => html`<tr><td>${t(`page.bench.figure.${key}`)}</td>
   <td class="number"><strong>${value} ${unit}</strong><br><span class="soft small">${t('page.bench.lowToHigh', { low, high })}</span></td></tr>`;
 
-const worked = ({ steps, budget }) => html`<details class="fold"><summary>${t('page.bench.worked.title')}</summary>
-  <div class="flow"><ol class="bare steps">${steps.map(step)}</ol>${budget.length ? uncertainty(budget) : nothing}</div></details>`;
-
-const step = ({ key, formula, substituted, result: value }) => html`<li><h3>${t(key)}</h3>
-  <p class="formula">${formula}</p><p class="formula soft">${substituted}</p><p class="formula"><strong>= ${value}</strong></p></li>`;
-
-const uncertainty = budget => html`<div><h3>${t('page.bench.worked.budget')}</h3>
-  <ul class="bare shares">${budget.map(share)}</ul></div>`;
-
-const share = ({ input, value, unit, standardUncertainty, share: part }) => html`<li>
-  <span>${t(input)} <span class="soft small">${plusMinus(value, standardUncertainty, unit)}</span></span>
-  <span class="number">${fixed(part * 100, 0)} %</span>
-  <svg viewBox="0 0 100 4" preserveAspectRatio="none" aria-hidden="true"><rect class="all" width="100" height="4"/><rect class="part" width=${Math.max(0.5, part * 100)} height="4"/></svg></li>`;
+const worked = ({ steps, budget, numbers, label }) => html`<details class="fold"><summary>${t('page.bench.worked.title')}</summary>
+  <div class="flow">${workedSteps(steps)}
+    ${budget.length ? html`<div><h3>${t('page.bench.worked.budget')}</h3>${budgetShares(budget)}</div>` : nothing}
+    ${numbers ? html`<p><a class="button quiet" href=${cellAddress(numbers, label)}>${t('page.bench.tryNumbers')}</a></p>` : nothing}</div></details>`;

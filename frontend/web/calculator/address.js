@@ -3,10 +3,10 @@
  * #light?lamp=halogen&light=900+lx. A typed number stands there as typed, its unit's key behind it.
  */
 
-export const VIEWS = ['light', 'curve', 'inside'];
+export const VIEWS = ['cell', 'light', 'curve', 'inside'];
 export const TYPED = ['voltage', 'current', 'dark', 'area', 'reference', 'light', 'readAt', 'distance', 'angle',
   'photocurrent', 'saturation', 'ideality', 'series', 'shunt', 'temperature'];
-const CHOSEN = ['label', 'lamp', 'instrument', 'dye', 'from', 'pair', 'voltageUnit', 'currentUnit'];
+const CHOSEN = ['label', 'lamp', 'instrument', 'dye', 'from', 'pair', 'voltageUnit', 'currentUnit', 'lightPercent', 'areaPercent'];
 const [ROWS, BETWEEN, ROW_END] = ['rows', '~', ';'];
 
 /** {view, tried, given}; what the address leaves out is taken from `start`, and `given` is false when it gave nothing. */

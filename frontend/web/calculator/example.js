@@ -16,6 +16,8 @@ export const EXAMPLE = {
   angle: typed('', 'deg'),
   dye: 'anthocyanin',
   from: 'spot',
+  lightPercent: '',
+  areaPercent: '',
   pair: 'load-voltage',
   voltageUnit: 'mV',
   currentUnit: 'uA',

@@ -28,6 +28,15 @@ export function fieldOf(name, { fields }, instrument) {
   return fields.find(each => each.key === key);
 }
 
+/** The same for a slider, which runs where home-made cells are: a cell delivers, and never nothing at all. */
+export function slideField(name, catalogue, instrument) {
+  const field = fieldOf(name, catalogue, instrument);
+  const [usualLowSi, usualHighSi] = SLIDES[name] ?? [field.usualLowSi, field.usualHighSi];
+  return { ...field, usualLowSi, usualHighSi };
+}
+
+const SLIDES = { voltage: [0.05, 0.8], current: [1e-6, 0.02] };
+
 const lightField = instrument => (instrument === 'luxMeter' ? 'illuminance' : 'irradiance');
 
 /** Unit key in which a light reading starts for an instrument. */

@@ -32,6 +32,17 @@ function figureRow({ name, figure, unit, before, told = true }) {
       ${before?.value == null ? nothing : html`<br><span class="soft small">${t('page.calculator.before', { amount: amountOf(before, unit) })}</span>`}</td></tr>`;
 }
 
+/** The same of figures that are texts already: {name, now: {value, low, high, unit}, before: the same or null}. */
+export function textTable(rows) {
+  return html`<table class="figures"><caption class="unseen">${t('page.calculator.figures')}</caption>
+    <thead><tr><th scope="col">${t('page.calculator.figure')}</th><th scope="col" class="number">${t('page.calculator.valueRange')}</th></tr></thead>
+    <tbody>${rows.map(textRow)}</tbody></table>`;
+}
+
+const textRow = ({ name, now: { value, low, high, unit }, before }) => html`<tr><th scope="row">${name}</th>
+  <td class="number"><strong>${`${value} ${unit}`.trim()}</strong><br><span class="soft small">${t('page.calculator.lowToHigh', { low, high })}</span>
+    ${before ? html`<br><span class="soft small">${t('page.calculator.before', { amount: `${before.value} ${before.unit}`.trim() })}</span>` : nothing}</td></tr>`;
+
 /** "412 mV" */
 export function amountOf(figure, unit) {
   const { value, unit: symbol } = textsOf(figure, unit);

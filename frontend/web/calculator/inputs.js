@@ -3,13 +3,13 @@ import '../entry/entry.js';
 import '../entry/slide.js';
 import { t } from '../core/texts.js';
 import { html } from '../kit/kit.js';
-import { fieldOf } from './fields.js';
+import { fieldOf, slideField } from './fields.js';
 
 /** Quantities in which a factor counts, so that their slider gives each factor the same way. */
-const BY_FACTOR = ['light', 'readAt', 'distance', 'photocurrent', 'saturation', 'series', 'shunt'];
+const BY_FACTOR = ['light', 'current', 'area', 'reference', 'readAt', 'distance', 'photocurrent', 'saturation', 'series', 'shunt'];
 
 export const slide = (name, { tried, catalogue, set }, optional = false) => html`<bw-slide .name=${name} .optional=${optional}
-  .label=${t(`page.calculator.field.${name}`)} .field=${fieldOf(name, catalogue, tried.instrument)} .units=${catalogue.units}
+  .label=${t(`page.calculator.field.${name}`)} .field=${slideField(name, catalogue, tried.instrument)} .units=${catalogue.units}
   .value=${tried[name]} .log=${BY_FACTOR.includes(name)} @entered=${event => set({ [name]: event.detail })}></bw-slide>`;
 
 export const number = (name, { tried, catalogue, set }, optional = false) => html`<bw-entry free .name=${name} .optional=${optional}

@@ -31,14 +31,16 @@ export const diodeBody = diode => complete({ ...diode, voltagesV: GRID_V });
 
 /** @returns {number | null | undefined} in SI; null when nothing is typed, undefined when it cannot be read or cannot be */
 export function amount(name, tried, catalogue) {
-  return readAs(fieldOf(name, catalogue, tried.instrument), tried[name] ?? {}, catalogue.units);
+  return orNothing(readOf(name, tried, catalogue), ({ valueSi }) => valueSi);
 }
 
-function needed(name, tried, catalogue) {
+/** The same with the step of its last digit: {valueSi, resolutionSi}. */
+export const readOf = (name, tried, catalogue) =>
+  amountAs(fieldOf(name, catalogue, tried.instrument), tried[name] ?? {}, catalogue.units);
+
+export function needed(name, tried, catalogue) {
   return amount(name, tried, catalogue) ?? undefined;
 }
-
-const readAs = (field, typed, units) => orNothing(amountAs(field, typed, units), ({ valueSi }) => valueSi);
 
 function amountAs(field, { text = '', unit }, units) {
   if (text.trim() === '') return null;
@@ -49,7 +51,7 @@ function amountAs(field, { text = '', unit }, units) {
 
 const orNothing = (amount, take) => (amount ? take(amount) : amount);
 
-function lightPart(tried, catalogue) {
+export function lightPart(tried, catalogue) {
   const reading = needed('light', tried, catalogue);
   const lux = tried.instrument === 'luxMeter';
   return {
@@ -58,7 +60,7 @@ function lightPart(tried, catalogue) {
   };
 }
 
-function placePart(tried, catalogue) {
+export function placePart(tried, catalogue) {
   const near = SMALL_LAMPS.includes(tried.lamp);
   const distanceM = near ? amount('distance', tried, catalogue) : null;
   const readAtM = near ? amount('readAt', tried, catalogue) : null;
@@ -69,27 +71,31 @@ function placePart(tried, catalogue) {
   };
 }
 
-/** A row of the sweep; null when empty, undefined when half filled or not to be read. */
-function pointOf([first, second], tried, catalogue) {
+/** The rows of the sweep, two {valueSi, resolutionSi} each; null when empty, undefined when half filled or not to be read. */
+export const rowsRead = (tried, catalogue) => tried.rows.map(row => rowRead(row, tried, catalogue));
+
+function rowRead([first, second], tried, catalogue) {
   if (first.trim() === '' && second.trim() === '') return null;
   const [a, b] = columnsOf(tried);
   const amounts = [[a, first], [b, second]].map(([column, text]) =>
     amountAs(fieldOf(column.name, catalogue), { text, unit: column.unit }, catalogue.units));
-  if (!amounts.every(Boolean)) return undefined;
-  return Object.assign({}, ...[a, b].map((column, i) => partOf(column, amounts[i])));
+  return amounts.every(Boolean) ? amounts : undefined;
 }
+
+const pointOf = (row, tried, catalogue) => orNothing(rowRead(row, tried, catalogue),
+  amounts => Object.assign({}, ...columnsOf(tried).map((column, i) => partOf(column, amounts[i]))));
 
 /** A value, and for what a meter showed the standard uncertainty of its last digit (JCGM 100:2008, F.2.2.1). */
 const partOf = ({ key, uncertainty }, { valueSi, resolutionSi }) => ({
   [key]: valueSi, ...(uncertainty ? { [uncertainty]: resolutionSi / Math.sqrt(12) } : {}),
 });
 
-/** The two columns of the sweep: {name, unit, key, uncertainty}, the keys as in the contract. */
+/** The two columns of the sweep: {name, unit, key, resolution, uncertainty}, the keys as in the contract. */
 export function columnsOf({ pair, voltageUnit, currentUnit }) {
   const columns = {
     load: { name: 'load', unit: 'ohm', key: 'loadOhm' },
-    voltage: { name: 'voltage', unit: voltageUnit, key: 'voltageV', uncertainty: 'voltageUncertaintyV' },
-    current: { name: 'current', unit: currentUnit, key: 'currentA', uncertainty: 'currentUncertaintyA' },
+    voltage: { name: 'voltage', unit: voltageUnit, key: 'voltageV', resolution: 'voltageResolutionV', uncertainty: 'voltageUncertaintyV' },
+    current: { name: 'current', unit: currentUnit, key: 'currentA', resolution: 'currentResolutionA', uncertainty: 'currentUncertaintyA' },
   };
   return pair.split('-').map(name => columns[name]);
 }
@@ -101,7 +107,7 @@ export function rowTone(row, tried, catalogue) {
   return point === undefined ? 'wrong' : 'fine';
 }
 
-const inCelsius = (si, catalogue) => inUnit(si, 'degC', catalogue);
+export const inCelsius = (si, catalogue) => inUnit(si, 'degC', catalogue);
 
 function inUnit(si, key, { units }) {
   if (si === null || si === undefined) return si;

@@ -1,5 +1,6 @@
 /** Calculator: retype a number, move the light, and see curve and result follow. Everything is worked out by the server. */
 import { VIEWS, toAddress } from '../calculator/address.js';
+import { cellView } from '../calculator/cell-view.js';
 import { changeSentence } from '../calculator/changes.js';
 import { clearRows, complainBeside } from '../calculator/complaint.js';
 import { curveView } from '../calculator/curve-view.js';
@@ -14,7 +15,7 @@ import { sentenceOf } from './refusal.js';
 
 /** So long after the last change the result is told to those who hear it. */
 const TELL_MS = 1_000;
-const views = { light: lightView, curve: curveView, inside: insideView };
+const views = { cell: cellView, light: lightView, curve: curveView, inside: insideView };
 
 const { draw } = await openPage('calculator');
 const catalogue = await get('/api/catalogue');
