@@ -35,7 +35,8 @@ function show() {
       <section class="inputs" aria-label=${t('page.calculator.numbers')}>${views[view].inputs(context)}</section>
       <div class="outcome">
         <section class="picture card flow" aria-label=${t('page.calculator.answer')}>${now ? views[view].picture(parts) : html`<p class="soft">${t('page.calculator.working')}</p>`}
-          ${now && before ? html`<p class="move">${views[view].move(parts)}</p>` : nothing}</section>
+          ${now && before ? html`<p class="move">${views[view].move(parts)}</p>` : nothing}
+          ${trial.changed ? undo() : nothing}</section>
         <section class="details flow" aria-label=${t('page.calculator.more')}>
           ${trouble()}
           ${trial.changed ? changed() : nothing}
@@ -58,8 +59,11 @@ function trouble() {
 function changed() {
   const { tried, start, view } = trial;
   return html`<div class="apart changed"><p>${changeSentence(start, tried, views[view].keys, catalogue.units)}</p>
-    <button type="button" class="button quiet" @click=${back}>${t('page.calculator.back')}</button></div>`;
+    ${undo()}</div>`;
 }
+
+/** On a wide screen it stands in the card that stays in sight, on a phone below the numbers: one of both is shown. */
+const undo = () => html`<button type="button" class="button quiet undo" @click=${back}>${t('page.calculator.back')}</button>`;
 
 function back() {
   trial.change({ ...trial.start });
