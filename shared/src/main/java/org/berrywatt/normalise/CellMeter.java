@@ -53,7 +53,8 @@ public record CellMeter(Multimeter meter, LoadBox loads) {
         return LoadSweep.of(Sweep.of(rows.stream().map(this::point).toList()));
     }
 
-    SweepPoint point(SweepRow row) {
+    /** The point of the curve that a row was read at. */
+    public SweepPoint point(SweepRow row) {
         if (row.current() == null) {
             return loads.atVoltage(loadOhm(row), voltageV(Objects.requireNonNull(row.voltage())));
         }

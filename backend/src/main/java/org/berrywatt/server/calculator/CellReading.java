@@ -3,7 +3,6 @@ package org.berrywatt.server.calculator;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.calculation.NormalisationRequest;
 import org.berrywatt.contract.calculation.NormalisationRequest.Row;
-import org.berrywatt.curve.SweepRefused;
 import org.berrywatt.meter.Display;
 import org.berrywatt.normalise.CellMeter;
 import org.berrywatt.normalise.LoadSweep;
@@ -11,6 +10,7 @@ import org.berrywatt.normalise.Shown;
 import org.berrywatt.normalise.SweepRow;
 import org.berrywatt.normalise.UnderLight;
 import org.berrywatt.server.platform.Refusal;
+import org.berrywatt.server.typed.SweepRows;
 import org.jspecify.annotations.Nullable;
 
 /** What a classroom meter showed of a cell, under light and in the dark. */
@@ -47,11 +47,7 @@ final class CellReading {
             throw Refusal.of(ProblemCode.CALCULATION_EITHER).field("points").limit("points, voltageV + currentA");
         }
         var rows = Entries.read("points", request.points(), FEWEST_ROWS, MOST_ROWS, CellReading::row);
-        try {
-            return METER.sweep(rows);
-        } catch (SweepRefused fault) {
-            throw SweepRefusals.of(fault);
-        }
+        return LoadSweep.of(SweepRows.sweep(rows.stream().map(METER::point).toList()));
     }
 
     private static SweepRow row(String path, Row row) {
