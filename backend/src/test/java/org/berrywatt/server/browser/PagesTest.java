@@ -11,6 +11,7 @@ import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.OutcomeRequest;
 import org.berrywatt.contract.TeamAnswer;
 import org.berrywatt.contract.Typed;
+import org.berrywatt.safety.Zone;
 import org.berrywatt.server.Api;
 import org.berrywatt.server.Bench;
 import org.berrywatt.server.ServerTest;
@@ -66,6 +67,7 @@ class PagesTest {
             var team = bench.team("Team " + i);
             var cell = bench.cell(team, "T" + i);
             bench.cell(team, "U" + i);
+            bench.signOff(team, Zone.HEAT);
             var current = new Typed(String.valueOf(200 * i), "uA");
             put(team, Bench.darkRequest(cell, new Typed("1", "mV")));
             put(team, Bench.lightRequest(cell, window, new Typed("312", "mV"), current));
