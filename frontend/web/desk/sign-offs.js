@@ -48,13 +48,14 @@ class SignOffs extends PageElement {
     const look = standing.state !== 'valid' ? 'quiet none' : left <= ENDING_MIN ? 'ending' : 'valid';
     return html`<button class="button ${look}" aria-label="${team.name}, ${zoneName(zone)}: ${words(standing, left)}"
       @click=${() => this.#ask([team], zone, standing)}>
-      <bw-icon name=${standing.state === 'valid' ? (standing.reason ? 'unusual' : 'fine') : 'add'}></bw-icon>${words(standing, left)}</button>`;
+      <bw-icon name=${standing.state === 'valid' ? (standing.reason ? 'unusual' : 'fine') : 'add'}></bw-icon>
+      <span><span class="of">${zoneName(zone)} </span>${words(standing, left)}</span></button>`;
   }
 
   #forAll(zone) {
     const open = this.desk.teams.filter(team => this.#standing(team, zone).state !== 'valid');
     return open.length < 2 ? nothing : html`<button class="button quiet" aria-label="${zoneName(zone)}: ${t('page.safety.signAll', { count: open.length })}"
-      @click=${() => this.#ask(open, zone, null)}>${t('page.safety.signAll', { count: open.length })}</button>`;
+      @click=${() => this.#ask(open, zone, null)}><span><span class="of">${zoneName(zone)} </span>${t('page.safety.signAll', { count: open.length })}</span></button>`;
   }
 
   #standing(team, zone) {
