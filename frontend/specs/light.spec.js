@@ -1,3 +1,5 @@
+import { ageOf } from '/light/age.js';
+import { byTeam } from '/light/readings.js';
 import { typedParts } from '/light/typed.js';
 import { same, spec } from './spec.js';
 
@@ -8,3 +10,17 @@ spec('shows a bare number with the unit chosen beside it', () =>
 
 spec('shows a unit inside the text once, as it is written', () =>
   same(typedParts({ text: '124 W/m2', unit: 'lx' }, UNITS), { number: '124', unit: 'W/m²' }));
+
+const READ = '2026-11-25T10:00:00Z';
+const after = minutes => Date.parse(READ) + minutes * 60_000;
+
+spec('calls a reading fine until its kind of lamp asks for another', () => {
+  same(ageOf(READ, 15, after(15)).tone, 'fine');
+  same(ageOf(READ, 15, after(16)).tone, 'unusual');
+  same(ageOf(READ, 60, after(16)).tone, 'fine');
+});
+
+spec('never calls a reading younger than now', () => same(ageOf(READ, 15, after(-3)).tone, 'fine'));
+
+spec('names the cells that lean on a reading team by team', () =>
+  same(byTeam([{ team: 'Hawthorn', label: 'H1' }, { team: 'Larch', label: 'L1' }, { team: 'Hawthorn', label: 'H2' }]), 'Hawthorn H1, H2; Larch L1'));

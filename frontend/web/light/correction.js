@@ -7,7 +7,7 @@ import { PageElement, html, nothing } from '../kit/kit.js';
 import { moves } from './moves.js';
 import { typedText } from './typed.js';
 
-/** Corrects a light reading in two steps: first what would move, then the correction. Fires `saved` or `left`. */
+/** Corrects a light reading in two steps: first what would move, then the correction. Fires `saved` with the new reading's id, or `left`. */
 class LightCorrection extends PageElement {
   static properties = {
     station: { attribute: false }, reading: { attribute: false }, catalogue: { attribute: false },
@@ -64,7 +64,7 @@ class LightCorrection extends PageElement {
     await put(`/api/irradiances/${this.key}`, {
       stationId: this.station.id, reading: this.typed, replaces: this.reading.id, noticedAt: new Date().toISOString(),
     });
-    this.dispatchEvent(new CustomEvent('saved'));
+    this.dispatchEvent(new CustomEvent('saved', { detail: this.key }));
   };
 }
 

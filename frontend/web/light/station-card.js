@@ -3,6 +3,7 @@ import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { ageOf } from './age.js';
 import { standing } from './drift.js';
+import { dyeLights } from './dyes.js';
 import { evenness } from './evenness.js';
 import './reading-form.js';
 import { readings } from './readings.js';
@@ -19,7 +20,7 @@ export function stationCard(station, page) {
     ${valid.length >= TO_PLOT ? html`<figure><div class="plot"><canvas data-station=${station.id}></canvas></div>
       <figcaption class="soft small">${t('page.light.caption')}</figcaption></figure>` : nothing}
     ${page.mayRead ? html`<bw-reading-form .station=${station} .catalogue=${page.catalogue} @saved=${page.load}></bw-reading-form>` : nothing}
-    <div>${station.readings.length > 0 ? readings(station, page) : nothing}${evenness(station, page)}</div>
+    <div>${station.readings.length > 0 ? readings(station, page) : nothing}${evenness(station, page)}${dyeLights(station)}</div>
   </section>`;
 }
 

@@ -81,17 +81,21 @@ function correct(readingId) {
   show();
 }
 
-function corrected() {
+async function corrected({ detail: newReading }) {
   page.correcting = null;
-  load();
+  await load();
+  returnTo(newReading);
 }
 
 function leaveCorrection() {
   const left = page.correcting;
   page.correcting = null;
   show();
-  setTimeout(() => document.querySelector(`[data-reading="${left}"]`)?.focus());
+  returnTo(left);
 }
+
+/** Puts the focus back into the list, where the correction began. */
+const returnTo = readingId => setTimeout(() => document.querySelector(`[data-reading="${readingId}"]`)?.focus());
 
 addEventListener('hashchange', () => location.reload());
 setInterval(load, AGES_MS);

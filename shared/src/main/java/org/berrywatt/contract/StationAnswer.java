@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param staleAfterMinutes age at which a last reading of this kind of lamp no longer says much
  * @param grids how even its light is, oldest first
+ * @param dyes what its newest reading is to each dye family; empty while nobody read it
  */
 public record StationAnswer(
         UUID id,
@@ -20,4 +21,14 @@ public record StationAnswer(
         @Nullable Double angleDeg,
         int staleAfterMinutes,
         List<IrradianceAnswer> readings,
-        List<GridAnswer> grids) {}
+        List<GridAnswer> grids,
+        List<DyeLight> dyes) {
+
+    /**
+     * The light as cells of one dye see it.
+     *
+     * @param dye key of the dye family, for example {@code "anthocyanin"}
+     * @param effectiveIrradianceWm2 the sunlight in which such a cell would give the same current
+     */
+    public record DyeLight(String dye, Figure effectiveIrradianceWm2) {}
+}

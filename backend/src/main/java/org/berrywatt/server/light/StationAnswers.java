@@ -1,10 +1,13 @@
 package org.berrywatt.server.light;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.UUID;
 import org.berrywatt.contract.Figure;
 import org.berrywatt.contract.GridAnswer;
 import org.berrywatt.contract.IrradianceAnswer;
 import org.berrywatt.contract.StationAnswer;
+import org.berrywatt.contract.StationAnswer.DyeLight;
 import org.berrywatt.light.DyeFamily;
 import org.berrywatt.light.EffectiveIrradiance;
 import org.berrywatt.server.typed.TypedAmount;
@@ -29,7 +32,21 @@ final class StationAnswers {
                 record.angleDeg(),
                 setup.lamp().staleAfterMinutes(),
                 record.readings().stream().map(reading -> of(record, reading)).toList(),
-                record.grids().stream().map(StationAnswers::of).toList());
+                record.grids().stream().map(StationAnswers::of).toList(),
+                dyes(record));
+    }
+
+    /** The newest reading as each dye sees it. */
+    private static List<DyeLight> dyes(StationRecord record) {
+        var readings = record.view().readings();
+        return readings.isEmpty()
+                ? List.of()
+                : Arrays.stream(DyeFamily.values())
+                        .map(dye -> new DyeLight(
+                                dye.key(),
+                                figure(light(record.station().setup(), readings.get(readings.size() - 1), dye)
+                                        .effectiveWm2())))
+                        .toList();
     }
 
     /** One grid out of a station's answer. */
@@ -73,9 +90,12 @@ final class StationAnswers {
 
     /** Total irradiance does not depend on the dye. */
     private static Estimate total(StationSetup setup, LightReading reading) {
+        return light(setup, reading, DyeFamily.OTHER).totalWm2();
+    }
+
+    private static EffectiveIrradiance light(StationSetup setup, LightReading reading, DyeFamily dye) {
         var raw = new Estimate(reading.valueSi(), resolutionUncertainty(reading));
-        return EffectiveIrradiance.of(setup.lamp(), setup.instrument(), DyeFamily.OTHER, raw, reading.lux())
-                .totalWm2();
+        return EffectiveIrradiance.of(setup.lamp(), setup.instrument(), dye, raw, reading.lux());
     }
 
     private static double resolutionUncertainty(LightReading reading) {

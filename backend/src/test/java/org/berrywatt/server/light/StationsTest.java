@@ -96,6 +96,19 @@ class StationsTest {
     }
 
     @Test
+    void tellsWhatTheLightIsToEachDye() {
+        var station = bench.station("Lamp");
+        assertThat(shown(station).dyes()).isEmpty();
+        read(station, "2050", "lx");
+        // a halogen lamp is mostly red and infrared: per lux red berries get about what sunlight gives them (from memory)
+        var berries = shown(station).dyes().stream()
+                .filter(light -> light.dye().equals("anthocyanin"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(berries.effectiveIrradianceWm2().value()).isBetween(0.7 * 2050 / 110, 1.3 * 2050 / 110);
+    }
+
+    @Test
     void recordsALightReadingOnceHoweverOftenItIsSent() {
         var station = bench.station("Lamp");
         var request = light(station, "2050", "lx", null);
