@@ -58,8 +58,8 @@ record SweepDoor(List<SweepPoint> taken) {
             var point = taken.get(bad);
             throw refused(
                     SweepFault.NOT_FINITE,
-                    point.voltageV() + " V and " + point.currentA() + " A",
-                    "[-1e6, 1e6] V and A",
+                    point.voltageV() + " V; " + point.currentA() + " A",
+                    "[-1e6, 1e6] V; A",
                     bad,
                     "a sweep's points must lie in {limit}, not at {value}; read that point again");
         }
@@ -102,7 +102,7 @@ record SweepDoor(List<SweepPoint> taken) {
     void checkAxes(double currentA, double voltageV) {
         if (!(currentA > 0 && voltageV > 0)) {
             throw rising(
-                    shown(1e6 * currentA) + " µA and " + shown(1e3 * voltageV) + " mV",
+                    shown(1e6 * currentA) + " µA; " + shown(1e3 * voltageV) + " mV",
                     "(0, ∞)",
                     "a sweep must meet the axes in {limit}, not at {value}");
         }

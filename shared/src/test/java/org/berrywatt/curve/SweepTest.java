@@ -150,8 +150,7 @@ class SweepTest {
         for (var bad : List.of(Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY)) {
             var points = Stream.concat(straight(HALF_DECADES).stream(), Stream.of(SweepPoint.exact(0.1, bad)))
                     .toList();
-            assertRefused(
-                    points, SweepFault.NOT_FINITE, "must lie in [-1e6, 1e6] V and A, not at 0.1 V and " + bad + " A");
+            assertRefused(points, SweepFault.NOT_FINITE, "must lie in [-1e6, 1e6] V; A, not at 0.1 V; " + bad + " A");
         }
     }
 

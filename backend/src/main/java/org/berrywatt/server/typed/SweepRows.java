@@ -43,8 +43,7 @@ public final class SweepRows {
     }
 
     private static String words(int row, SweepPoint point) {
-        return "row " + (row + 1) + " (" + shown(MILLI * point.voltageV()) + " mV, " + shown(MICRO * point.currentA())
-                + " µA)";
+        return (row + 1) + " (" + shown(MILLI * point.voltageV()) + " mV, " + shown(MICRO * point.currentA()) + " µA)";
     }
 
     private static String shown(double value) {
