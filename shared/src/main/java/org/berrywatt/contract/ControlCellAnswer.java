@@ -13,10 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param checks between the stations at which it was read
  */
 public record ControlCellAnswer(
-        @Nullable UUID cellId,
-        @Nullable String label,
-        List<Course> stations,
-        List<Check> checks) {
+        @Nullable UUID cellId, @Nullable String label, List<Course> stations, List<Check> checks) {
 
     /**
      * The control cell at one station.
@@ -45,6 +42,5 @@ public record ControlCellAnswer(
      * @param currentRatio the same by the control cell's current
      * @param agrees within the expanded uncertainty (k = 2)
      */
-    public record Check(
-            String one, String other, Figure lightRatio, Figure currentRatio, boolean agrees) {}
+    public record Check(String one, String other, Figure lightRatio, Figure currentRatio, boolean agrees) {}
 }

@@ -17,10 +17,10 @@ import org.berrywatt.contract.Figure;
 import org.berrywatt.light.ControlCell;
 import org.berrywatt.light.ControlReading;
 import org.berrywatt.light.LitCurrent;
-import org.berrywatt.uncertainty.Estimate;
 import org.berrywatt.reading.Terminals;
 import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.light.Station;
+import org.berrywatt.uncertainty.Estimate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -59,8 +59,8 @@ record ControlCourse(DayRecord day, Estimate darkA, Map<Station, List<LitReading
         var stations = List.copyOf(at.keySet());
         var checks = IntStream.range(0, stations.size())
                 .boxed()
-                .flatMap(i -> stations.subList(i + 1, stations.size()).stream()
-                        .map(other -> check(stations.get(i), other)));
+                .flatMap(i ->
+                        stations.subList(i + 1, stations.size()).stream().map(other -> check(stations.get(i), other)));
         return new ControlCellAnswer(
                 control.id(),
                 control.label(),

@@ -100,7 +100,8 @@ class StationsTest {
         var station = bench.station("Lamp");
         assertThat(shown(station).dyes()).isEmpty();
         read(station, "2050", "lx");
-        // a halogen lamp is mostly red and infrared: per lux red berries get about what sunlight gives them (from memory)
+        // a halogen lamp is mostly red and infrared: per lux red berries get about what sunlight gives them (from
+        // memory)
         var berries = shown(station).dyes().stream()
                 .filter(light -> light.dye().equals("anthocyanin"))
                 .findFirst()
