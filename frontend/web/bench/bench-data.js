@@ -16,7 +16,7 @@ export class BenchData extends EventTarget {
     this.labDayId = who.labDayId;
     this.fresh = false;
     this.#outbox = outbox;
-    Object.assign(this, { catalogue: null, labDay: null, teams: [], stations: [], serverCells: [] });
+    Object.assign(this, { catalogue: null, labDay: null, teams: [], stations: [], serverCells: [], lesson: null, room: null });
     outbox.addEventListener('changed', () => this.#tell());
     outbox.addEventListener('sent', event => this.#accept(event.detail));
   }
@@ -47,6 +47,7 @@ export class BenchData extends EventTarget {
       this.#fetch(`${day}/teams`, answer => { this.teams = answer; }),
       this.#fetch(`${day}/stations`, answer => { this.stations = answer; }),
       this.#fetch(`${day}/cells`, answer => { this.serverCells = answer; }),
+      this.#fetch(`${day}/lesson`, answer => { this.lesson = answer; }),
     ]);
     this.fresh = fetched.every(each => each.status === 'fulfilled');
     await Promise.allSettled(this.serverCells.map(cell => this.#refreshCell(cell.id)));

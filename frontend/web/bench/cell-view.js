@@ -3,6 +3,7 @@ import { clock } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { advice } from './advice.js';
+import { slotPanel } from '../lesson/slot.js';
 import { caution } from './caution.js';
 import { curve } from './curve.js';
 import { howTo } from './how-to.js';
@@ -28,6 +29,7 @@ export function cellView(data, id) {
       <div class="cell-head"><h1>${t('page.bench.cell', { label: cell.label })}</h1>
         <bw-cell .stages=${statesByStage(stages)}></bw-cell></div>
       ${cell.pending ? html`<span class="tag pending"><bw-icon name="waiting"></bw-icon>${t('page.bench.onThisPhone')}</span>` : nothing}
+      ${slotPanel(data, id)}
       ${nowPanel(cell, next, data)}
       ${measuring ? readingSection(cell, readings, data.catalogue.units) : nothing}
     </div>
@@ -53,6 +55,7 @@ function nowPanel(cell, { kind, stage }, data) {
     ${caution(stage, cell)}
     ${howTo(stage.key)}
     <bw-step-timer .cell=${cell} .stage=${stage.key}></bw-step-timer>
+    ${stage.hot ? html`<p><a class="button quiet" href=${to('heater', cell.id)}>${t('page.lesson.putIn')}</a></p>` : nothing}
     <a class="button whole" href=${to('outcome', cell.id, stage.key)}>${t('page.bench.recordOutcome')}</a></section>`;
 }
 

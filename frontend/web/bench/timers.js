@@ -1,6 +1,8 @@
 /** Waiting times at the bench. The end is kept as a point in time, so that a reload or a locked phone changes nothing. */
 import { remember, remembered } from '../core/drafts.js';
 
+export { leftText } from '../core/countdown.js';
+
 const MINUTE_MS = 60_000;
 
 /** A filled cell is read again after this time (common practice, no source). */
@@ -45,13 +47,3 @@ export function comeBackAt(result, readings) {
   const latest = readings.filter(({ kind, acceptedAt }) => kind === 'light' && acceptedAt).at(-1);
   return remark && latest ? Date.parse(latest.acceptedAt) + remark.values.minutes * MINUTE_MS : null;
 }
-
-/** What is left as on a kitchen clock, "9:05" or "1:30:00"; never below 0. */
-export function leftText(endsAt, now) {
-  const seconds = Math.max(0, Math.ceil((endsAt - now) / 1000));
-  const [hours, minutes] = [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60];
-  const parts = hours ? [hours, two(minutes), two(seconds % 60)] : [minutes, two(seconds % 60)];
-  return parts.join(':');
-}
-
-const two = number => String(number).padStart(2, '0');

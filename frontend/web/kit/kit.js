@@ -4,6 +4,7 @@ export { markOf } from './mark.js';
 export { openPage } from './page.js';
 import './cell.js';
 import './choices.js';
+import './countdown.js';
 import './field.js';
 import './form.js';
 import './header.js';

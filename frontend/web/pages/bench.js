@@ -1,5 +1,5 @@
 /** Bench: a team's phone. What now, is it safe, how are we doing? */
-import { Refused } from '../core/http.js';
+import { Refused, put } from '../core/http.js';
 import { t } from '../core/texts.js';
 import { html, keyed, nothing, openPage } from '../kit/kit.js';
 import { refusal } from './refusal.js';
@@ -7,6 +7,7 @@ import { openOutbox } from '../outbox/index.js';
 import { BenchData } from '../bench/bench-data.js';
 import { cellView } from '../bench/cell-view.js';
 import { overview } from '../bench/overview.js';
+import { phoneId, tellPresence } from '../lesson/presence.js';
 import { onRoute, route } from '../bench/routes.js';
 import { waitingView } from '../bench/waiting-view.js';
 import '../bench/outbox-strip.js';
@@ -29,6 +30,16 @@ async function openBench() {
   await import('../bench/forms.js');
   const { followLeaderboard } = await import('../live/leaderboard.js');
   data.follow(followLeaderboard(who.labDayId));
+  await followLesson(data, outbox);
+}
+
+/** The room tells when others changed something; the teacher sees what this phone still holds. */
+async function followLesson(data, outbox) {
+  const { followRoom, whenRevised } = await import('../live/room.js');
+  await import('../live/banner.js');
+  data.room = followRoom(who.labDayId);
+  whenRevised(data.room, () => data.refresh());
+  tellPresence(outbox, { put, every: (ms, task) => setInterval(task, ms), phoneId: phoneId() });
 }
 
 /** A phone that comes in on bad Wi-Fi keeps asking; what the server refuses is shown. */
@@ -46,7 +57,8 @@ async function openPatiently(data) {
 function showView(data, outbox) {
   if (!data.catalogue) return;
   Object.assign(header, { whom: data.team?.name, mark: data.team?.mark });
-  draw(html`<bw-outbox-strip .outbox=${outbox}></bw-outbox-strip>${keyed(location.hash, view(data, outbox))}`);
+  draw(html`<bw-outbox-strip .outbox=${outbox}></bw-outbox-strip>
+    ${data.room ? html`<bw-banner .room=${data.room}></bw-banner>` : nothing}${keyed(location.hash, view(data, outbox))}`);
 }
 
 function view(data, outbox) {
@@ -59,6 +71,7 @@ function view(data, outbox) {
     dark: () => reading(data, outbox, id, 'dark'),
     light: () => reading(data, outbox, id, 'light'),
     sweep: () => data.cell(id) && html`<bw-sweep-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-sweep-form>`,
+    heater: () => data.cell(id) && html`<bw-heater-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-heater-form>`,
     waiting: () => waitingView(outbox),
     again: () => again(data, outbox, outbox.entries.find(entry => entry.id === id)),
   };
@@ -74,6 +87,7 @@ function again(data, outbox, entry) {
   if (!entry) return waitingView(outbox);
   const { kind, cellId, stage, reading: readingKind } = entry.about;
   if (kind === 'outcome') return html`<bw-outcome-form .data=${data} .outbox=${outbox} .cellId=${cellId} .part=${stage} .entry=${entry}></bw-outcome-form>`;
+  if (kind === 'heater') return html`<bw-heater-form .data=${data} .outbox=${outbox} .cellId=${cellId} .entry=${entry}></bw-heater-form>`;
   if (kind !== 'reading') return html`<bw-register-form .data=${data} .outbox=${outbox} .cellId=${cellId} .entry=${entry}></bw-register-form>`;
   return readingKind === 'sweep' ? html`<bw-sweep-form .data=${data} .outbox=${outbox} .cellId=${cellId} .entry=${entry}></bw-sweep-form>`
     : html`<bw-reading-form .data=${data} .outbox=${outbox} .cellId=${cellId} .part=${readingKind} .entry=${entry}></bw-reading-form>`;

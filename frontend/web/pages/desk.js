@@ -2,9 +2,14 @@
 import { exchange, get, put } from '../core/http.js';
 import { t } from '../core/texts.js';
 import { html, nothing, openPage } from '../kit/kit.js';
+import { announce } from '../desk/announce.js';
+import { heater } from '../desk/heater.js';
+import { timers } from '../desk/timers.js';
+import '../live/banner.js';
 import { followLeaderboard } from '../live/leaderboard.js';
 import { incidents } from '../desk/incidents.js';
 import { signOffs } from '../desk/sign-offs.js';
+import { followRoom, whenRevised } from '../live/room.js';
 import './day-form.js';
 import { conditions } from './day-words.js';
 import { showCode } from './desk-code.js';
@@ -17,18 +22,20 @@ const labDayId = location.hash.slice(1);
 const { header, draw } = await openPage('desk');
 header.day = labDayId;
 const link = followLeaderboard(labDayId);
+const room = followRoom(labDayId);
 let desk = null;
 let problem = null;
 
 async function load() {
   try {
-    const [day, teams, cells, catalogue] = await Promise.all([
+    const [day, teams, cells, lesson, catalogue] = await Promise.all([
       exchange('GET', `/api/labdays/${labDayId}`),
       get(`/api/labdays/${labDayId}/teams`),
       get(`/api/labdays/${labDayId}/cells`),
+      get(`/api/labdays/${labDayId}/lesson`),
       desk?.catalogue ?? get('/api/catalogue'),
     ]);
-    desk = { day: day.body, etag: day.etag, teams, cells, catalogue };
+    desk = { day: day.body, etag: day.etag, teams, cells, lesson, catalogue, room };
     problem = null;
   } catch (error) {
     problem = error;
@@ -45,9 +52,12 @@ function show() {
   const standings = new Map((link.body?.teams ?? []).flatMap(team => team.cells).map(cell => [cell.cellId, cell]));
   draw(html`<div class="desk flow-wide">
     ${problem ? html`<bw-notice tone="unusual" .text=${sentenceOf(problem)}></bw-notice>` : nothing}
+    <bw-banner .room=${room}></bw-banner>
     ${heading(desk.day)}
     ${waitingList(desk, standings)}
     ${stageTable(desk, standings)}
+    ${heater(desk, { reload: load })}
+    <div class="pair">${timers(desk, { reload: load })}${announce(desk, { reload: load })}</div>
     ${signOffs(desk)}
     ${incidents(desk)}
     ${teamShelf(desk, { reload: load })}
@@ -87,13 +97,7 @@ function projectDay() {
   showCode({ title: desk.day.title, code: desk.day.code, picture: `/api/labdays/${labDayId}/link.svg` });
 }
 
-/** Reads teams and cells again when a new leaderboard came in. */
-function follow() {
-  if (link.body === follow.seen) return;
-  follow.seen = link.body;
-  load();
-}
-
-link.addEventListener('change', follow);
+link.addEventListener('change', show);
+whenRevised(room, load);
 addEventListener('hashchange', () => location.reload());
 load();

@@ -1,0 +1,41 @@
+/** How cells on heaters stand, by the time alone; times in ms by the server's clock. Pure functions. */
+
+/** A cell that was cool this long ago is no longer shown as taken out. */
+const SHOWN_COOL_MS = 30 * 60_000;
+
+/** `HEATING`, `HOLD_OVER` (time is up, still on the heater), `COOLING` (taken out, hot) or `TOUCHABLE` (after a check). */
+export function heatState({ holdUntil, outAt, coolUntil }, now) {
+  if (!outAt) return now < Date.parse(holdUntil) ? 'HEATING' : 'HOLD_OVER';
+  return now < Date.parse(coolUntil) ? 'COOLING' : 'TOUCHABLE';
+}
+
+/** The time that the state runs to, or was reached at. */
+export const heatTime = ({ holdUntil, coolUntil }) => coolUntil ?? holdUntil;
+
+/** Cells on heaters by heater, each {heater, spots: [{position, slot | null}]} with one free spot to spare at least. */
+export function heatersOf(slots) {
+  const byKey = new Map();
+  for (const slot of slots) {
+    const key = slot.heater.toLowerCase();
+    byKey.set(key, [...(byKey.get(key) ?? []), slot]);
+  }
+  return [...byKey.values()].map(those => ({ heater: those[0].heater, spots: spotsOf(those) }))
+    .sort((a, b) => a.heater.localeCompare(b.heater, 'en', { numeric: true }));
+}
+
+function spotsOf(slots) {
+  const on = new Map(slots.filter(({ outAt }) => !outAt).map(slot => [slot.position, slot]));
+  const count = Math.max(...slots.map(({ position }) => position));
+  return Array.from({ length: count }, (_, index) => ({ position: index + 1, slot: on.get(index + 1) ?? null }));
+}
+
+/** Taken out and hot, or cool since not long ago, the hottest first. */
+export const cooling = (slots, now) => slots
+  .filter(({ coolUntil }) => coolUntil && now - Date.parse(coolUntil) < SHOWN_COOL_MS)
+  .sort((a, b) => Date.parse(b.coolUntil) - Date.parse(a.coolUntil));
+
+/** The stay that counts for a cell now: on a heater, or taken out and not yet forgotten; null without one. */
+export function slotOfCell(slots, cellId, now) {
+  const own = slots.filter(slot => slot.cellId === cellId);
+  return own.find(({ outAt }) => !outAt) ?? cooling(own, now)[0] ?? null;
+}

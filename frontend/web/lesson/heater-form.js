@@ -1,0 +1,59 @@
+/** Puts a cell on a heater's position, from the team's phone. */
+import { serverClock } from '../core/clock.js';
+import { t } from '../core/texts.js';
+import { BenchForm } from '../bench/bench-form.js';
+import { caution } from '../bench/caution.js';
+import { back } from '../bench/cell-view.js';
+import { html } from '../kit/kit.js';
+
+class HeaterForm extends BenchForm {
+  get draftKey() {
+    return `heater.${this.cellId}`;
+  }
+
+  get sendLabel() {
+    return t('page.lesson.putInSend');
+  }
+
+  start() {
+    const last = (this.data.lesson?.slots ?? []).at(-1);
+    return { heater: last?.heater ?? '', position: '', target: { text: planned(this.cell, 'bakeTemperature'), unit: 'degC' }, hold: planned(this.cell, 'bakeTime') };
+  }
+
+  fields({ heater, position, target, hold }) {
+    const typed = key => event => this.change(key, event.detail);
+    return html`${back('cell', this.cellId)}
+      <h1>${t('page.lesson.putInCell', { label: this.cell.label })}</h1>
+      ${caution({ key: 'bake', hot: true })}
+      <bw-field name="heater" maxlength="24" .label=${t('page.lesson.heaterName')} .hint=${t('page.lesson.heaterNameHint')} .value=${heater} @typed=${typed('heater')}></bw-field>
+      <bw-field name="position" maxlength="2" .label=${t('page.lesson.position')} .hint=${t('page.lesson.positionHint')} .value=${position} @typed=${typed('position')}></bw-field>
+      <bw-entry name="target" .label=${t('page.lesson.target')} .field=${this.data.field('heaterTarget')} .units=${this.data.catalogue.units}
+        .value=${target} @entered=${typed('target')}></bw-entry>
+      <bw-field name="holdMinutes" maxlength="3" .label=${t('page.lesson.hold')} .hint=${t('page.lesson.holdHint')} .value=${hold} @typed=${typed('hold')}></bw-field>`;
+  }
+
+  missing({ heater, position, hold }) {
+    if (!heater.trim()) return t('page.lesson.heaterMissing');
+    return [position, hold].every(text => /^\s*[1-9]\d{0,2}\s*$/.test(text)) ? null : t('page.lesson.wholeNumbers');
+  }
+
+  toEntry({ heater, position, hold }) {
+    const id = this.entryId;
+    return {
+      id, path: `/api/heater-slots/${id}`,
+      body: {
+        cellId: this.cellId, heater, position: Number(position), target: this.querySelector('bw-entry').typed,
+        holdMinutes: Number(hold), inAt: new Date(serverClock.now()).toISOString(), replaces: null,
+      },
+      about: { kind: 'heater', cellId: this.cellId, label: this.cell.label },
+    };
+  }
+}
+
+/** What the recipe says, as a whole number; empty when it says nothing. */
+function planned(cell, parameter) {
+  const number = cell.recipe.find(each => each.parameter === parameter)?.number;
+  return number > 0 ? String(Math.round(number)) : '';
+}
+
+customElements.define('bw-heater-form', HeaterForm);
