@@ -35,9 +35,9 @@ public class OneReading {
 
     /** Teams of five, or every cell a team of its own. */
     @Param({"5", "1"})
-    int cellsPerTeam;
+    int cellsPerTeam = 5;
 
-    private SimulatedClass day = SimulatedClass.of(5);
+    private SimulatedClass day = SimulatedClass.of(cellsPerTeam);
     private List<TeamCells> teams = List.of();
     private Board board = Board.of(teams, terms());
     private final UnderLight spot = SimulatedClass.spot(NEW_READING);
