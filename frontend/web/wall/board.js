@@ -31,7 +31,7 @@ export function wallBoard(state, teams, { join, moves }) {
 function row(team, { decimals, move, tie }) {
   return html`<tr role="row" class=${tie.words} data-team=${team.teamId} data-value=${team.powerDensityWm2?.value ?? ''}>
     <td role="cell" class="place">${placeOf(team) ?? html`<span class="none" aria-label=${t('page.wall.noPlace')}>·</span>`}
-      ${tie.size ? html`<span class="tie" style="--group: ${tie.size}">${t('page.wall.shared')}</span>` : nothing}
+      ${tie.size ? html`<span class="tie" data-group=${tie.size}>${t('page.wall.shared')}</span>` : nothing}
       ${move ? html`<span class="moved">${t('page.wall.was', { place: move.from })}</span>` : nothing}</td>
     <th role="rowheader" scope="row" class="team">
       <span class="name"><bw-mark .mark=${team.mark}></bw-mark><span>${team.name}</span></span>

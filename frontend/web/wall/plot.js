@@ -29,6 +29,7 @@ function layOut(board, rows) {
   const [above, axis] = ['--above', '--axis'].map(name => parseFloat(getComputedStyle(board).getPropertyValue(name)) * rem);
   const fitting = Math.min(TALLEST_ROW_REM * rem, (board.clientHeight - above - axis) / rows);
   board.style.setProperty('--rows', rows);
+  for (const tie of board.querySelectorAll('.tie')) tie.style.setProperty('--group', tie.dataset.group);
   if (isWide()) board.style.setProperty('--row', `${Math.floor(fitting)}px`);
   else board.style.removeProperty('--row');
   return axis;

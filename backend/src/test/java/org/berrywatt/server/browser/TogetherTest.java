@@ -66,8 +66,7 @@ class TogetherTest {
     }
 
     private void join(TeamPhone phone) {
-        var code = bench
-                .teacher
+        var code = bench.teacher
                 .answers(bench.teacher.get("/api/labdays/{id}/teams", bench.day.id()), TeamAnswer.class)
                 .get(0)
                 .code();
@@ -89,9 +88,7 @@ class TogetherTest {
 
     private void putOnHeater() {
         var cell = bench.teacher
-                .answers(
-                        bench.teacher.get("/api/labdays/{id}/cells", bench.day.id()),
-                        CellAnswer.class)
+                .answers(bench.teacher.get("/api/labdays/{id}/cells", bench.day.id()), CellAnswer.class)
                 .get(0);
         var request = new HeaterSlotRequest(cell.id(), "Plate A", 2, new Typed("450", "degC"), 50, null, null);
         assertThat(bench.teacher.put(request, "/api/heater-slots/{id}", UUID.randomUUID()))
@@ -99,7 +96,6 @@ class TogetherTest {
     }
 
     private List<PhoneAnswer> phones() {
-        return bench.teacher.answers(
-                bench.teacher.get("/api/labdays/{id}/phones", bench.day.id()), PhoneAnswer.class);
+        return bench.teacher.answers(bench.teacher.get("/api/labdays/{id}/phones", bench.day.id()), PhoneAnswer.class);
     }
 }
