@@ -21,8 +21,11 @@ class LightCorrection extends PageElement {
     this.preview = null;
   }
 
-  firstUpdated() {
-    this.querySelector('bw-entry')?.updateComplete.then(() => this.querySelector('bw-entry').focus());
+  async firstUpdated() {
+    await this.querySelector('bw-form').updateComplete;
+    const entry = this.querySelector('bw-entry');
+    await entry.updateComplete;
+    entry.focus();
   }
 
   render() {
