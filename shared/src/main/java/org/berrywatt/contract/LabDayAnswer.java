@@ -7,6 +7,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * A lab day.
  *
+ * @param entryOpen whether cells and readings may be entered
+ * @param resultsFinal whether nothing that results depend on may change any more
  * @param code join code of the day, shown to teachers only
  * @param version grows with every edit; the {@code ETag} of this day
  */
@@ -20,5 +22,6 @@ public record LabDayAnswer(
         int cellsPerTeam,
         boolean teamsCreateThemselves,
         boolean entryOpen,
+        boolean resultsFinal,
         @Nullable String code,
         long version) {}

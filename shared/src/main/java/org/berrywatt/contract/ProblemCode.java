@@ -44,6 +44,8 @@ public enum ProblemCode {
     HEATER_CELL_ON("heater.cellOn"),
     LESSON_FULL("lesson.full"),
     LABDAY_CLOSED("labday.closed"),
+    LABDAY_FINAL("labday.final"),
+    TEAM_MERGED("team.merged"),
     ID_REUSED("id.reused"),
     REPLACED_ALREADY("replaced.already"),
     EDITED_MEANWHILE("edited.meanwhile"),

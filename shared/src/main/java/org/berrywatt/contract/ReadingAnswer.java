@@ -5,7 +5,13 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** An accepted reading as typed and as understood. */
+/**
+ * An accepted reading as typed and as understood.
+ *
+ * @param unusualConfirmed whether somebody ticked that an unusual number is what the meter showed
+ * @param replacedBy the reading that corrects this one
+ * @param setAside every time that it was set aside or taken back, oldest first; the last one holds
+ */
 public record ReadingAnswer(
         UUID id,
         UUID cellId,
@@ -16,5 +22,7 @@ public record ReadingAnswer(
         @Nullable Typed current,
         @Nullable Double currentA,
         List<CurvePoint> points,
+        boolean unusualConfirmed,
         Instant acceptedAt,
-        @Nullable UUID replacedBy) {}
+        @Nullable UUID replacedBy,
+        List<SetAsideAnswer> setAside) {}

@@ -2,6 +2,7 @@ package org.berrywatt.server.access;
 
 import java.time.Instant;
 import java.util.Optional;
+import java.util.UUID;
 import org.springframework.data.jpa.repository.Modifying;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
@@ -17,4 +18,12 @@ interface PassRepository extends Repository<Pass, String> {
     @Modifying
     @Query("delete from Pass pass where pass.expiresAt < :now")
     void deleteExpired(Instant now);
+
+    @Modifying
+    @Query("delete from Pass pass where pass.teamId = :teamId")
+    void deleteOfTeam(UUID teamId);
+
+    @Modifying(flushAutomatically = true)
+    @Query("update Pass pass set pass.teamId = :into where pass.teamId = :teamId")
+    void moveTeam(UUID teamId, UUID into);
 }

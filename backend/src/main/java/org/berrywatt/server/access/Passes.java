@@ -3,6 +3,7 @@ package org.berrywatt.server.access;
 import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.UUID;
 import org.springframework.http.ResponseCookie;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -35,6 +36,18 @@ public class Passes {
         passes.deleteExpired(clock.instant());
         passes.save(new Pass(token.hash(), holder, clock.instant(), VALIDITY));
         return PassCookie.holding(token, VALIDITY, request);
+    }
+
+    /** Signs every phone of a team out. */
+    @Transactional
+    public void endOfTeam(UUID teamId) {
+        passes.deleteOfTeam(teamId);
+    }
+
+    /** Makes every phone of a team one of another team of the same day. */
+    @Transactional
+    public void moveTeam(UUID teamId, UUID into) {
+        passes.moveTeam(teamId, into);
     }
 
     /** Ends this browser's pass; answers the cookie that makes it forget. */

@@ -9,7 +9,7 @@ import java.util.UUID;
 import org.berrywatt.server.typed.Origin;
 import org.berrywatt.server.typed.Words;
 
-/** A registered cell; written once. What it is made of stands on its build sheets. */
+/** A registered cell; only its team may change, when that is joined to another. What it is made of stands on its build sheets. */
 @Entity
 @Table(name = "cell")
 class CellEntity {

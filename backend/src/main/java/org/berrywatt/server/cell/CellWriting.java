@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 
-/** Writes cells, sheets and outcomes while the day is open. Nothing written is ever changed. */
+/** Writes cells, sheets and outcomes while the day is open, and a teacher's corrections until it is final. Nothing written is ever changed. */
 @Component
 class CellWriting {
 
@@ -70,7 +70,7 @@ class CellWriting {
     }
 
     void correct(CellEntity cell, UUID sheetId, SheetRequest request, Caller caller, Instant at) {
-        days.holdOpen(cell.labDayId());
+        days.holdFor(cell.labDayId(), request.replaces(), caller);
         requireStanding(cell, request);
         var origin = Origin.of(caller.signature(), request.noticedAt(), at);
         var content = SheetConverter.content(request.recipe(), request.area());
@@ -79,7 +79,7 @@ class CellWriting {
     }
 
     void record(CellEntity cell, UUID id, OutcomeRequest request, Caller caller, Instant at) {
-        days.holdOpen(cell.labDayId());
+        days.holdFor(cell.labDayId(), request.replaces(), caller);
         requireStanding(cell, request.replaces());
         var origin = Origin.of(caller.signature(), request.noticedAt(), at);
         var end = StageEnds.of(request);

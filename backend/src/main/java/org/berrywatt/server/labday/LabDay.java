@@ -11,6 +11,7 @@ import java.util.UUID;
  * @param rule key of the scoring rule
  * @param cellsPerTeam number of cells that each team declares, in [1, 12]
  * @param entryOpen whether cells and readings may be written
+ * @param resultsFinal whether nothing that results depend on may change; never while entry is open
  */
 public record LabDay(
         UUID id,
@@ -22,4 +23,5 @@ public record LabDay(
         int cellsPerTeam,
         boolean teamsCreateThemselves,
         boolean entryOpen,
+        boolean resultsFinal,
         long version) {}

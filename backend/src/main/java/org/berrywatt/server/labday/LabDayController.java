@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
 import org.berrywatt.contract.EntryRequest;
+import org.berrywatt.contract.FinalRequest;
 import org.berrywatt.contract.LabDayAnswer;
 import org.berrywatt.contract.LabDayRequest;
 import org.berrywatt.server.access.Caller;
@@ -56,6 +57,11 @@ class LabDayController {
     @PutMapping("/{id}/entry")
     ResponseEntity<LabDayAnswer> setEntry(@PathVariable UUID id, @RequestBody EntryRequest request, Caller caller) {
         return tagged(days.setEntry(id, request, caller, clock.instant()));
+    }
+
+    @PutMapping("/{id}/final")
+    ResponseEntity<LabDayAnswer> setFinal(@PathVariable UUID id, @RequestBody FinalRequest request, Caller caller) {
+        return tagged(days.setFinal(id, request, caller, clock.instant()));
     }
 
     private static ResponseEntity<LabDayAnswer> tagged(LabDayAnswer day) {

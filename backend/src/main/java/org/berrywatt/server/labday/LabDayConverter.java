@@ -50,6 +50,7 @@ final class LabDayConverter {
                 settings.cellsPerTeam(),
                 settings.teamsCreateThemselves(),
                 day.entryOpen(),
+                day.resultsFinal(),
                 withCode ? day.code() : null,
                 day.version());
     }

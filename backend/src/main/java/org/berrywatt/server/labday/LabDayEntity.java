@@ -26,6 +26,7 @@ class LabDayEntity {
     private LabDaySettings settings;
 
     private boolean entryOpen = true;
+    private boolean resultsFinal;
 
     @Column(nullable = false)
     private Instant createdAt;
@@ -59,12 +60,22 @@ class LabDayEntity {
         return entryOpen;
     }
 
+    boolean resultsFinal() {
+        return resultsFinal;
+    }
+
     void change(LabDaySettings changed) {
         settings = changed;
     }
 
     void setEntryOpen(boolean open) {
         entryOpen = open;
+    }
+
+    /** Final results end entry; results that are final no more leave it closed. */
+    void setResultsFinal(boolean isFinal) {
+        resultsFinal = isFinal;
+        entryOpen = entryOpen && !isFinal;
     }
 
     LabDay view() {
@@ -78,6 +89,7 @@ class LabDayEntity {
                 settings.cellsPerTeam(),
                 settings.teamsCreateThemselves(),
                 entryOpen,
+                resultsFinal,
                 version);
     }
 }

@@ -3,6 +3,7 @@ package org.berrywatt.server.labday;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -13,9 +14,9 @@ class LabDayHistory {
     private static final String KEEP = """
             insert into lab_day_edit
                 (lab_day_id, version, title, held_on, reference_irradiance_wm2, reference_area_m2, rule,
-                 cells_per_team, teams_create_themselves, entry_open, written_by, written_at)
+                 cells_per_team, teams_create_themselves, entry_open, results_final, reason, written_by, written_at)
             select id, version, title, held_on, reference_irradiance_wm2, reference_area_m2, rule,
-                   cells_per_team, teams_create_themselves, entry_open, ?, ?
+                   cells_per_team, teams_create_themselves, entry_open, results_final, ?, ?, ?
             from lab_day where id = ?
             """;
 
@@ -25,10 +26,13 @@ class LabDayHistory {
         this.database = database;
     }
 
-    /** Copies the day as stored at this moment of the transaction. */
-    void keep(UUID labDayId, String writtenBy, Instant writtenAt) {
+    /** Copies the day as stored at this moment of the transaction, with the reason where one was asked for. */
+    void keep(UUID labDayId, @Nullable String reason, String writtenBy, Instant writtenAt) {
         database.sql(KEEP)
-                .params(writtenBy, writtenAt.atOffset(ZoneOffset.UTC), labDayId)
+                .param(reason)
+                .param(writtenBy)
+                .param(writtenAt.atOffset(ZoneOffset.UTC))
+                .param(labDayId)
                 .update();
     }
 }

@@ -6,12 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.berrywatt.contract.EntryRequest;
+import org.berrywatt.contract.FinalRequest;
 import org.berrywatt.contract.LabDayAnswer;
 import org.berrywatt.contract.LabDayRequest;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.server.access.Caller;
 import org.berrywatt.server.platform.Receipts;
 import org.berrywatt.server.platform.Refusal;
+import org.berrywatt.server.typed.Words;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -19,6 +22,8 @@ import org.springframework.transaction.annotation.Transactional;
 /** Lab days: set up by teachers, open or closed for entries. */
 @Service
 public class LabDays {
+
+    private static final int LONGEST_REASON = 120;
 
     private final LabDayRepository days;
     private final LabDayHistory history;
@@ -58,7 +63,7 @@ public class LabDays {
      * Edits a day. An edit that changes nothing is answered as done, so that it may be sent twice.
      *
      * @param version the version that the editor saw
-     * @throws Refusal {@code edited.meanwhile} when the day has another version by now
+     * @throws Refusal {@code edited.meanwhile} when the day has another version by now, {@code labday.final}
      */
     @Transactional
     public LabDayAnswer edit(UUID id, LabDayRequest request, long version, Caller caller, Instant at) {
@@ -67,20 +72,43 @@ public class LabDays {
         var day = existing(days.holdAlone(id));
         if (!settings.equals(day.settings())) {
             requireVersion(day, version);
+            requireChangeable(day.view());
             day.change(settings);
-            record(day, caller, at);
+            record(day, null, caller, at);
         }
         return answer(day, caller);
     }
 
-    /** Opens or closes a day for entries; entries on their way are finished first. */
+    /**
+     * Opens or closes a day for entries; entries on their way are finished first.
+     *
+     * @throws Refusal {@code labday.final} when its results are final, which must be taken back first
+     */
     @Transactional
     public LabDayAnswer setEntry(UUID id, EntryRequest request, Caller caller, Instant at) {
         caller.requireTeacher();
         var day = existing(days.holdAlone(id));
         if (day.entryOpen() != request.open()) {
+            requireChangeable(day.view());
             day.setEntryOpen(request.open());
-            record(day, caller, at);
+            record(day, null, caller, at);
+        }
+        return answer(day, caller);
+    }
+
+    /**
+     * Makes the results of a day final, which closes it for entries and for corrections, or takes that back with a reason.
+     *
+     * @throws Refusal {@code value.missing} or another for the reason of taking it back
+     */
+    @Transactional
+    public LabDayAnswer setFinal(UUID id, FinalRequest request, Caller caller, Instant at) {
+        caller.requireTeacher();
+        var day = existing(days.holdAlone(id));
+        if (day.resultsFinal() != request.resultsFinal()) {
+            var reason = request.resultsFinal() ? null : Words.line("reason", request.reason(), LONGEST_REASON);
+            day.setResultsFinal(request.resultsFinal());
+            record(day, reason, caller, at);
         }
         return answer(day, caller);
     }
@@ -114,11 +142,32 @@ public class LabDays {
     /**
      * The day, kept open until the transaction ends.
      *
-     * @throws Refusal {@code labday.closed} when it is closed for entries
+     * @throws Refusal {@code labday.closed} when it is closed for entries, {@code labday.final}
      */
     @Transactional
     public LabDay holdOpen(UUID id) {
         return open(existing(days.hold(id)).view());
+    }
+
+    /**
+     * The day, kept open until the transaction ends; for a teacher's correction it may be closed, but not final.
+     *
+     * @param replaces the entry to correct, null for a new one
+     * @throws Refusal {@code labday.closed} or {@code labday.final}
+     */
+    @Transactional
+    public LabDay holdFor(UUID id, @Nullable UUID replaces, Caller caller) {
+        return replaces != null && caller instanceof Caller.Teacher ? holdCorrectable(id) : holdOpen(id);
+    }
+
+    /**
+     * The day, kept from becoming final until the transaction ends.
+     *
+     * @throws Refusal {@code labday.final}
+     */
+    @Transactional
+    public LabDay holdCorrectable(UUID id) {
+        return requireChangeable(existing(days.hold(id)).view());
     }
 
     /** The day, kept open and to this transaction alone, so that what is counted or unique within it stays so. */
@@ -136,13 +185,13 @@ public class LabDays {
     private LabDayAnswer create(UUID id, LabDayRequest request, Caller caller, Instant at) {
         var day = new LabDayEntity(id, codes.reserve(), LabDayConverter.settings(request), at);
         store.persist(day);
-        record(day, caller, at);
+        record(day, null, caller, at);
         return answer(day, caller);
     }
 
-    private void record(LabDayEntity day, Caller caller, Instant at) {
+    private void record(LabDayEntity day, @Nullable String reason, Caller caller, Instant at) {
         store.flush();
-        history.keep(day.id(), caller.signature(), at);
+        history.keep(day.id(), reason, caller.signature(), at);
         events.publishEvent(new LabDayChanged(day.id()));
     }
 
@@ -156,7 +205,15 @@ public class LabDays {
         }
     }
 
+    private static LabDay requireChangeable(LabDay day) {
+        if (day.resultsFinal()) {
+            throw Refusal.of(ProblemCode.LABDAY_FINAL).value(day.title());
+        }
+        return day;
+    }
+
     private static LabDay open(LabDay day) {
+        requireChangeable(day);
         if (!day.entryOpen()) {
             throw Refusal.of(ProblemCode.LABDAY_CLOSED).value(day.title());
         }

@@ -7,6 +7,7 @@ import org.berrywatt.server.labday.LabDayChanged;
 import org.berrywatt.server.lesson.LessonChanged;
 import org.berrywatt.server.light.LightChanged;
 import org.berrywatt.server.reading.ReadingAccepted;
+import org.berrywatt.server.reading.ReadingSetAside;
 import org.berrywatt.server.safety.SafetyChanged;
 import org.berrywatt.server.team.TeamChanged;
 import org.springframework.modulith.events.ApplicationModuleListener;
@@ -52,6 +53,11 @@ class DayChanges {
 
     @ApplicationModuleListener
     void on(ReadingAccepted change) {
+        changed(change.labDayId());
+    }
+
+    @ApplicationModuleListener
+    void on(ReadingSetAside change) {
         changed(change.labDayId());
     }
 

@@ -51,6 +51,8 @@ final class ProblemStatus {
                     HEATER_CELL_ON,
                     LESSON_FULL,
                     LABDAY_CLOSED,
+                    LABDAY_FINAL,
+                    TEAM_MERGED,
                     ID_REUSED,
                     REPLACED_ALREADY,
                     SETUP_DONE -> HttpStatus.CONFLICT;

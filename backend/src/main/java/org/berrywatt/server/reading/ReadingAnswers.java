@@ -1,11 +1,14 @@
 package org.berrywatt.server.reading;
 
+import static java.util.stream.Collectors.groupingBy;
+
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.berrywatt.contract.CurvePoint;
 import org.berrywatt.contract.ReadingAnswer;
+import org.berrywatt.contract.SetAsideAnswer;
 import org.jspecify.annotations.Nullable;
 
 /** Readings as they travel. */
@@ -13,8 +16,9 @@ final class ReadingAnswers {
 
     private ReadingAnswers() {}
 
-    /** Readings of one cell, corrections among them. */
-    static List<ReadingAnswer> of(List<ReadingEntity> readings) {
+    /** Readings of one cell, corrections among them, with what was set aside of them in the order written. */
+    static List<ReadingAnswer> of(List<ReadingEntity> readings, List<SetAside> setAsides) {
+        var setAsideOf = setAsides.stream().map(SetAside::answer).collect(groupingBy(SetAsideAnswer::readingId));
         Map<UUID, UUID> replacements = new HashMap<>();
         for (var reading : readings) {
             var replaced = reading.replaces();
@@ -23,11 +27,17 @@ final class ReadingAnswers {
             }
         }
         return readings.stream()
-                .map(reading -> of(reading, replacements.get(reading.id())))
+                .map(reading ->
+                        of(reading, replacements.get(reading.id()), setAsideOf.getOrDefault(reading.id(), List.of())))
                 .toList();
     }
 
-    static ReadingAnswer of(ReadingEntity entity, @Nullable UUID replacedBy) {
+    /** A reading that was just accepted. */
+    static ReadingAnswer fresh(ReadingEntity entity) {
+        return of(entity, null, List.of());
+    }
+
+    private static ReadingAnswer of(ReadingEntity entity, @Nullable UUID replacedBy, List<SetAsideAnswer> setAside) {
         var reading = entity.reading();
         var voltage = reading.voltage();
         var current = reading.current();
@@ -41,8 +51,10 @@ final class ReadingAnswers {
                 current == null ? null : current.typed(),
                 current == null ? null : current.valueSi(),
                 reading.points().stream().map(ReadingAnswers::point).toList(),
+                reading.unusualConfirmed(),
                 entity.origin().acceptedAt(),
-                replacedBy);
+                replacedBy,
+                setAside);
     }
 
     private static CurvePoint point(SweepRow row) {

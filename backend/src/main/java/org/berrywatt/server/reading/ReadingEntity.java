@@ -77,6 +77,10 @@ class ReadingEntity {
         return cellId;
     }
 
+    UUID labDayId() {
+        return labDayId;
+    }
+
     @Nullable
     UUID replaces() {
         return replaces;

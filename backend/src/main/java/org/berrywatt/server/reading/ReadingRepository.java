@@ -17,6 +17,8 @@ interface ReadingRepository extends Repository<ReadingEntity, UUID> {
 
     @Query("select r from ReadingEntity r where r.labDayId = :labDayId"
             + " and not exists (select c from ReadingEntity c where c.replaces = r.id)"
+            + " and not exists (select s from SetAside s where s.readingId = r.id and s.reason is not null"
+            + " and not exists (select l from SetAside l where l.readingId = r.id and l.position > s.position))"
             + " order by r.origin.acceptedAt, r.id")
     List<ReadingEntity> validOfLabDay(UUID labDayId);
 
@@ -24,6 +26,11 @@ interface ReadingRepository extends Repository<ReadingEntity, UUID> {
     @Lock(LockModeType.PESSIMISTIC_WRITE)
     @Query("select r from ReadingEntity r where r.id = :id and r.cellId = :cellId")
     Optional<ReadingEntity> holdAlone(UUID id, UUID cellId);
+
+    /** Keeps settings-aside of the same reading apart, and apart from its correction. */
+    @Lock(LockModeType.PESSIMISTIC_WRITE)
+    @Query("select r from ReadingEntity r where r.id = :id")
+    Optional<ReadingEntity> holdAlone(UUID id);
 
     @Query("select c.id from ReadingEntity c where c.replaces = :id")
     Optional<UUID> replacementOf(UUID id);

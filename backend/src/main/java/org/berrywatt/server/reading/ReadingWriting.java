@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 
-/** Writes readings while the day is open. Nothing written is ever changed. */
+/** Writes readings while the day is open, and a teacher's corrections until it is final. Nothing written is changed. */
 @Component
 class ReadingWriting {
 
@@ -40,7 +40,7 @@ class ReadingWriting {
     }
 
     ReadingEntity accept(UUID id, Cell cell, ReadingRequest request, Caller caller, Instant at) {
-        days.holdOpen(cell.labDayId());
+        days.holdFor(cell.labDayId(), request.replaces(), caller);
         var reading = ReadingConverter.reading(request);
         requireStation(cell, reading.stationId());
         requireStanding(cell, request.replaces());

@@ -18,19 +18,27 @@ import org.springframework.transaction.annotation.Transactional;
 public class Readings {
 
     private final ReadingRepository readings;
+    private final SetAsideRepository setAsides;
     private final ReadingWriting writing;
     private final Cells cells;
     private final Receipts receipts;
 
-    Readings(ReadingRepository readings, ReadingWriting writing, Cells cells, Receipts receipts) {
+    Readings(
+            ReadingRepository readings,
+            SetAsideRepository setAsides,
+            ReadingWriting writing,
+            Cells cells,
+            Receipts receipts) {
         this.readings = readings;
+        this.setAsides = setAsides;
         this.writing = writing;
         this.cells = cells;
         this.receipts = receipts;
     }
 
     /**
-     * Accepts a reading of a cell of the caller's own team, or of any cell for a teacher. A light reading may come before
+     * Accepts a reading of a cell of the caller's own team, or of any cell for a teacher, who may also correct one while
+     * the day is closed. A light reading may come before
      * the station's light has been read; it waits for that.
      *
      * @throws Refusal {@code labday.closed}, {@code station.missing}, {@code replaced.already}, {@code quantity.unusual}
@@ -42,18 +50,18 @@ public class Readings {
         return receipts.once(
                 id,
                 request,
-                () -> ReadingAnswers.of(writing.accept(id, cell, request, caller, at), null),
-                () -> answer(id));
+                () -> ReadingAnswers.fresh(writing.accept(id, cell, request, caller, at)),
+                () -> answer(cell.id(), id));
     }
 
     /** Every reading of a cell, oldest first, replaced ones among them; for its team and for teachers. */
     @Transactional(readOnly = true)
     public List<ReadingAnswer> list(UUID cellId, Caller caller) {
         cells.requireOwn(cellId, caller);
-        return ReadingAnswers.of(readings.ofCell(cellId));
+        return answers(cellId);
     }
 
-    /** The valid readings of a day's cells (corrections applied), oldest first. */
+    /** The valid readings of a day's cells (corrections applied, without those set aside), oldest first. */
     @Transactional(readOnly = true)
     public List<RecordedReading> ofLabDay(UUID labDayId) {
         return readings.validOfLabDay(labDayId).stream()
@@ -61,8 +69,16 @@ public class Readings {
                 .toList();
     }
 
-    private ReadingAnswer answer(UUID id) {
-        var reading = readings.findById(id).orElseThrow();
-        return ReadingAnswers.of(reading, readings.replacementOf(id).orElse(null));
+    private ReadingAnswer answer(UUID cellId, UUID id) {
+        return answers(cellId).stream()
+                .filter(reading -> reading.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private List<ReadingAnswer> answers(UUID cellId) {
+        var all = readings.ofCell(cellId);
+        var ids = all.stream().map(ReadingEntity::id).toList();
+        return ReadingAnswers.of(all, setAsides.findByReadingIdInOrderByPosition(ids));
     }
 }

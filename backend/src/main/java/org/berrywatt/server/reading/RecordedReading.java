@@ -6,7 +6,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
- * An accepted reading that no correction has replaced.
+ * An accepted reading that no correction has replaced and that is not set aside.
  *
  * @param stationId where the light came from; set for light readings and sweeps
  * @param voltage in V; set for dark checks and light readings

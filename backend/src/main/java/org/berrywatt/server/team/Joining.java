@@ -1,5 +1,6 @@
 package org.berrywatt.server.team;
 
+import java.util.Optional;
 import java.util.UUID;
 import org.berrywatt.contract.JoinAnswer;
 import org.berrywatt.contract.JoinRequest;
@@ -34,6 +35,7 @@ class Joining {
     public JoinAnswer open(JoinRequest request) {
         var code = Given.need("code", request.code());
         return teams.findByCode(JoinCodes.read(code))
+                .map(this::remaining)
                 .map(TeamEntity::view)
                 .map(this::ofTeam)
                 .or(() -> days.idOfCode(code).flatMap(days::find).map(Joining::ofDay))
@@ -48,6 +50,10 @@ class Joining {
     @Transactional(readOnly = true)
     public UUID requireDay(String code) {
         return days.idOfCode(code).orElseThrow(() -> Refusal.of(ProblemCode.SIGN_IN_REFUSED));
+    }
+
+    private TeamEntity remaining(TeamEntity team) {
+        return Optional.ofNullable(team.mergedInto()).flatMap(teams::findById).orElse(team);
     }
 
     private JoinAnswer ofTeam(Team team) {

@@ -7,8 +7,9 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
 import org.berrywatt.server.typed.Words;
+import org.jspecify.annotations.Nullable;
 
-/** A team; written once. */
+/** A team. What it was before a change is in its history. */
 @Entity
 @Table(name = "team")
 class TeamEntity {
@@ -24,6 +25,8 @@ class TeamEntity {
 
     private int mark;
     private String code;
+
+    private @Nullable UUID mergedInto;
 
     @Column(nullable = false)
     private String writtenBy;
@@ -46,6 +49,28 @@ class TeamEntity {
 
     String code() {
         return code;
+    }
+
+    @Nullable
+    UUID mergedInto() {
+        return mergedInto;
+    }
+
+    Instant createdAt() {
+        return createdAt;
+    }
+
+    void rename(String changed) {
+        name = changed;
+        nameKey = Words.key(changed);
+    }
+
+    void renew(String changed) {
+        code = changed;
+    }
+
+    void mergeInto(UUID other) {
+        mergedInto = other;
     }
 
     Team view() {

@@ -20,7 +20,7 @@ import org.springframework.stereotype.Component;
 @Component
 class TeamRegistry {
 
-    private static final int LONGEST_NAME = 24;
+    static final int LONGEST_NAME = 24;
     private static final int SHORTEST_CLAIM = 16;
 
     private final Joining joining;

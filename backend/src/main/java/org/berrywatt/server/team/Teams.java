@@ -2,8 +2,10 @@ package org.berrywatt.server.team;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.berrywatt.contract.TeamAnswer;
 import org.berrywatt.contract.TeamRequest;
 import org.berrywatt.server.access.Caller;
@@ -41,27 +43,34 @@ public class Teams {
                 id, request, () -> registry.create(id, application, at), () -> again(id, application, caller));
     }
 
-    /** The teams of a day in order of creation; codes only for those who may have them. */
+    /** The teams of a day in order of creation, without those joined to another; codes only for those who may have them. */
     @Transactional(readOnly = true)
     public List<TeamAnswer> list(UUID labDayId, Caller caller) {
         caller.requireLabDay(labDayId);
-        return teams.findByLabDayIdOrderByMark(labDayId).stream()
+        return teams.findByLabDayIdAndMergedIntoIsNullOrderByMark(labDayId).stream()
                 .map(team -> TeamAnswers.of(team, caller.speaksFor(team.view().id())))
                 .toList();
     }
 
-    /** The team of an id, or empty. */
+    /** The team of an id, also one that was joined to another, or empty. */
     @Transactional(readOnly = true)
     public Optional<Team> find(UUID id) {
         return teams.findById(id).map(TeamEntity::view);
     }
 
-    /** The teams of a day in order of creation. */
+    /** The teams of a day in order of creation, without those joined to another. */
     @Transactional(readOnly = true)
     public List<Team> ofLabDay(UUID labDayId) {
-        return teams.findByLabDayIdOrderByMark(labDayId).stream()
+        return teams.findByLabDayIdAndMergedIntoIsNullOrderByMark(labDayId).stream()
                 .map(TeamEntity::view)
                 .toList();
+    }
+
+    /** When each team of a day was made. */
+    @Transactional(readOnly = true)
+    public Map<UUID, Instant> madeAt(UUID labDayId) {
+        return teams.findByLabDayIdAndMergedIntoIsNullOrderByMark(labDayId).stream()
+                .collect(Collectors.toMap(team -> team.view().id(), TeamEntity::createdAt));
     }
 
     private TeamAnswer again(UUID id, TeamApplication application, Caller caller) {

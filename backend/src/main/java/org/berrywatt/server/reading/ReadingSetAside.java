@@ -1,0 +1,6 @@
+package org.berrywatt.server.reading;
+
+import java.util.UUID;
+
+/** A reading was set aside or taken back. */
+public record ReadingSetAside(UUID labDayId, UUID cellId, UUID readingId) {}

@@ -1,0 +1,14 @@
+package org.berrywatt.server.reading;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.data.repository.Repository;
+
+interface SetAsideRepository extends Repository<SetAside, UUID> {
+
+    Optional<SetAside> findById(UUID id);
+
+    List<SetAside> findByReadingIdInOrderByPosition(Collection<UUID> readingIds);
+}
