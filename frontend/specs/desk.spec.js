@@ -1,4 +1,4 @@
-import { whereIs } from '/pages/whereabouts.js';
+import { whereIs } from '/desk/whereabouts.js';
 import { same, spec } from './spec.js';
 
 const STAGES = ['film', 'bake', 'dye', 'counterElectrode', 'fill', 'measure'];

@@ -28,3 +28,9 @@ spec('asks for the dark check before the light reading, and for a sweep last', (
   same(next(built, [reading('dark'), reading('light')]), ['sweep', 'measure']);
   same(next(built, [reading('dark'), reading('light'), reading('sweep')]), ['done', 'measure']);
 });
+
+spec('asks again for a reading that the teacher set aside, and not for one that counts again', () => {
+  const lit = reasons => ({ kind: 'light', setAside: reasons.map(reason => ({ reason })) });
+  const stages = readings => stagesOf({ outcomes: [] }, readings, { stages: [{ key: 'measure' }] });
+  same([stages([lit(['clip'])])[0].state, stages([lit(['clip', null])])[0].state], ['next', 'passed']);
+});

@@ -12,7 +12,7 @@ import { recipeList } from './recipe-list.js';
 import { result } from './result.js';
 import { to } from './routes.js';
 import { comeBackAt, settledFrom } from './timers.js';
-import { readingWords } from './words.js';
+import { readingWords, setAsideReason } from './words.js';
 
 const KINDS = ['dark', 'light', 'sweep'];
 
@@ -112,6 +112,7 @@ function readingRow(cell, kind, readings, units) {
   return html`<li><a class="reading" href=${to(kind, cell.id)}><bw-icon name=${kind}></bw-icon>
     <span><strong>${t(`page.bench.reading.${kind}`)}</strong>
       <span class="soft small">${latest ? readingWords(latest, units) : t('page.bench.notYet')}</span>
+      ${latest && setAsideReason(latest) ? html`<span class="small">${t('page.bench.setAside', { reason: setAsideReason(latest) })}</span>` : nothing}
       ${latest?.pending ? html`<span class="tag pending"><bw-icon name="waiting"></bw-icon>${t('page.bench.onThisPhone')}</span>` : nothing}</span>
     <bw-icon name=${latest ? 'next' : 'add'}></bw-icon></a></li>`;
 }

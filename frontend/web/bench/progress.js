@@ -1,5 +1,7 @@
 /** How far a cell has come: the state of each stage, and what comes next. Pure functions over the server's answers. */
 
+import { setAsideReason } from './words.js';
+
 /** Outcomes that still stand, corrections applied, by stage. */
 export function standingOutcomes(cell) {
   const replaced = new Set(cell.outcomes.map(each => each.replaces).filter(Boolean));
@@ -39,4 +41,5 @@ export function nextStep(stages, readings) {
 /** {stageKey: state}, for the drawing of the cell. */
 export const statesByStage = stages => Object.fromEntries(stages.map(({ key, state }) => [key, state]));
 
-const has = (readings, kind) => readings.some(reading => reading.kind === kind);
+/** A reading that the teacher set aside is as good as none. */
+const has = (readings, kind) => readings.some(reading => reading.kind === kind && !setAsideReason(reading));

@@ -17,6 +17,9 @@ export function readingWords(reading, units) {
   return reading.acceptedAt ? t('page.bench.readingAt', { reading: sentence, time: clock(reading.acceptedAt) }) : sentence;
 }
 
+/** Why a teacher keeps this reading out of every result, or null. */
+export const setAsideReason = reading => reading.setAside?.at(-1)?.reason ?? null;
+
 /** As understood by the server, or as typed while it has not answered; a unit inside the text is enough. */
 function amountWords(value, unit, typed, units) {
   if (value != null) return prefixed(value, unit);

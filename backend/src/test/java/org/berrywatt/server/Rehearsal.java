@@ -11,15 +11,18 @@ import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.LabDayRequest;
 import org.berrywatt.contract.OutcomeRequest;
 import org.berrywatt.contract.ReadingRequest;
+import org.berrywatt.contract.SignOffRequest;
 import org.berrywatt.contract.StationRequest;
 import org.berrywatt.contract.SweepPoint;
 import org.berrywatt.contract.TeamRequest;
 import org.berrywatt.contract.Typed;
+import org.berrywatt.safety.Zone;
 import org.berrywatt.server.access.Caller;
 import org.berrywatt.server.cell.Cells;
 import org.berrywatt.server.labday.LabDays;
 import org.berrywatt.server.light.Stations;
 import org.berrywatt.server.reading.Readings;
+import org.berrywatt.server.safety.Safety;
 import org.berrywatt.server.team.Teams;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationContext;
@@ -101,6 +104,17 @@ public final class Rehearsal {
         var request = new CellRequest(teamId, label, List.of(recipe), area == null ? null : new Typed(area, null), now);
         server.getBean(Cells.class).put(id, request, TEACHER, now);
         return id;
+    }
+
+    public void passed(UUID cellId, String stage) {
+        var request = new OutcomeRequest(cellId, stage, true, null, "As rehearsed", null, now);
+        server.getBean(Cells.class).putOutcome(UUID.randomUUID(), request, TEACHER, now);
+    }
+
+    /** Signs a team off for a zone for 90 minutes. */
+    public void signedOff(UUID teamId, Zone zone) {
+        var request = new SignOffRequest(teamId, zone.key(), zone.points(), 90, null);
+        server.getBean(Safety.class).putSignOff(UUID.randomUUID(), request, TEACHER, now);
     }
 
     public void failure(UUID cellId, String stage, String failure) {

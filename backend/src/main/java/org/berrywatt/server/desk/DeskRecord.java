@@ -1,0 +1,41 @@
+package org.berrywatt.server.desk;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.berrywatt.contract.CellStanding;
+import org.berrywatt.contract.SignOffAnswer;
+import org.berrywatt.server.cell.Cell;
+import org.berrywatt.server.labday.LabDay;
+import org.berrywatt.server.light.Station;
+import org.berrywatt.server.reading.RecordedReading;
+import org.berrywatt.server.team.Team;
+
+/**
+ * What is known of a day at an instant.
+ *
+ * @param madeAt when each team was made
+ * @param readings valid readings by cell, oldest first
+ * @param standings as on the leaderboard, by cell
+ * @param signOffs of all teams, withdrawn and expired ones among them
+ */
+record DeskRecord(
+        LabDay day,
+        Instant now,
+        List<Team> teams,
+        Map<UUID, Instant> madeAt,
+        List<Cell> cells,
+        List<Station> stations,
+        Map<UUID, List<RecordedReading>> readings,
+        Map<UUID, CellStanding> standings,
+        List<SignOffAnswer> signOffs) {
+
+    List<RecordedReading> readingsOf(Cell cell) {
+        return readings.getOrDefault(cell.id(), List.of());
+    }
+
+    List<Cell> cellsOf(Team team) {
+        return cells.stream().filter(cell -> cell.teamId().equals(team.id())).toList();
+    }
+}
