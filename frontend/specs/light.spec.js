@@ -1,4 +1,5 @@
 import { ageOf } from '/light/age.js';
+import { standing } from '/light/drift.js';
 import { byTeam } from '/light/readings.js';
 import { typedParts } from '/light/typed.js';
 import { same, spec } from './spec.js';
@@ -24,3 +25,12 @@ spec('never calls a reading younger than now', () => same(ageOf(READ, 15, after(
 
 spec('names the cells that lean on a reading team by team', () =>
   same(byTeam([{ team: 'Hawthorn', label: 'H1' }, { team: 'Larch', label: 'L1' }, { team: 'Hawthorn', label: 'H2' }]), 'Hawthorn H1, H2; Larch L1'));
+
+spec('puts a correction where the light was read, whenever it was written', () => {
+  const readings = [
+    { id: 'wrong', readAt: READ, replacedBy: 'right' },
+    { id: 'later', readAt: '2026-11-25T10:30:00Z', replacedBy: null },
+    { id: 'right', readAt: READ, replacedBy: null },
+  ];
+  same(standing({ readings }).map(({ id }) => id), ['right', 'later']);
+});

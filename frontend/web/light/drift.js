@@ -5,7 +5,10 @@ import { t } from '../core/texts.js';
 const drawn = new WeakMap();
 
 /** The readings of a station that still stand, oldest first. */
-export const standing = station => station.readings.filter(reading => !reading.replacedBy);
+export const standing = station => byTime(station.readings.filter(reading => !reading.replacedBy));
+
+/** Oldest first by when the light was read: a correction was written later than it counts for. */
+export const byTime = readings => [...readings].sort((one, other) => Date.parse(one.readAt) - Date.parse(other.readAt));
 
 /** Draws a station's light over time where its card has a canvas. */
 export function drawStationDrift(station) {

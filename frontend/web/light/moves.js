@@ -2,17 +2,18 @@ import { powerDensityTexts } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 
-/** What a correction would move: places first, then cells, each before and after. */
+/** What a correction would move: places first, then cells whose shown result changes, each before and after. */
 export function moves({ cells, teams }, was, is) {
+  const moved = cells.filter(({ before, after }) => result(before) !== result(after));
   const places = teams.filter(({ placeBefore, placeAfter }) => placeBefore !== placeAfter);
   return html`<p>${t('page.light.ifCorrected', { was, is })}</p>
-    ${cells.length === 0 ? html`<p><strong>${t('page.light.nothingMoves')}</strong></p>` : nothing}
+    ${moved.length === 0 ? html`<p><strong>${t('page.light.nothingMoves')}</strong></p>` : nothing}
     ${places.length > 0 ? html`<ul class="bare moves">${places.map(placeMove)}</ul>` : nothing}
-    ${cells.length > 0 && places.length === 0 ? html`<p><strong>${t('page.light.placesStay')}</strong></p>` : nothing}
-    ${cells.length > 0 ? html`<table><caption class="unseen">${t('page.light.cellsMove')}</caption><thead><tr>
+    ${moved.length > 0 && places.length === 0 ? html`<p><strong>${t('page.light.placesStay')}</strong></p>` : nothing}
+    ${moved.length > 0 ? html`<table><caption class="unseen">${t('page.light.cellsMove')}</caption><thead><tr>
       <th scope="col">${t('page.light.cell')}</th><th scope="col" class="number">${t('page.light.before')}</th>
       <th scope="col" class="number">${t('page.light.after')}</th></tr></thead>
-      <tbody>${cells.map(cellMove)}</tbody></table>
+      <tbody>${moved.map(cellMove)}</tbody></table>
       <p class="small soft">${t('page.light.movesUnit')}</p>` : nothing}`;
 }
 

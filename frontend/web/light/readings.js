@@ -2,12 +2,13 @@ import { clock } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import './correction.js';
+import { byTime } from './drift.js';
 import { threeDigits, typedText } from './typed.js';
 
 /** All readings of a station, newest first: what was read, which cells lean on it, and a way to correct it. */
 export function readings(station, page) {
   return html`<details class="fold"><summary>${t('page.light.history', { count: station.readings.length })}</summary>
-    <ol class="bare readings">${[...station.readings].reverse().map(reading => row(station, reading, page))}</ol></details>`;
+    <ol class="bare readings">${byTime(station.readings).reverse().map(reading => row(station, reading, page))}</ol></details>`;
 }
 
 function row(station, reading, page) {
@@ -17,7 +18,7 @@ function row(station, reading, page) {
     return html`<li class="soft"><span>${clock(readAt)}</span><span class="replaced">${typed}</span><span>${t('page.light.replaced')}</span></li>`;
   }
   const open = page.correcting === id;
-  return html`<li><span>${clock(readAt)}</span><strong>${typed}</strong><span class="soft">${threeDigits(value)} W/m²</span>
+  return html`<li><span>${clock(readAt)}</span><span class="read"><strong>${typed}</strong> <span class="soft">${threeDigits(value)} W/m²</span></span>
     ${page.mayRead && !open ? html`<button class="button plain" data-reading=${id} @click=${() => page.correct(id)}
       aria-label=${t('page.light.correctThis', { reading: typed, time: clock(readAt) })}>${t('page.light.correct')}</button>` : nothing}
     ${leaning(page.uses.get(id))}
