@@ -25,7 +25,7 @@ function choose(id, change) {
 }
 
 function stationWords({ name, lamp, readings }) {
-  const latest = readings.filter(each => !each.replacedBy).at(-1);
-  const light = latest ? t('page.bench.lightAt', { time: clock(latest.acceptedAt) }) : t('page.bench.lightMissing');
+  const latest = readings.filter(each => !each.replacedBy).sort((one, other) => Date.parse(one.readAt) - Date.parse(other.readAt)).at(-1);
+  const light = latest ? t('page.bench.lightAt', { time: clock(latest.readAt) }) : t('page.bench.lightMissing');
   return html`<span><strong>${name}</strong> <span class="soft small">${t(`catalogue.lamp.${lamp}`)} · ${light}</span></span>`;
 }
