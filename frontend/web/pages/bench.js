@@ -10,6 +10,7 @@ import { overview } from '../bench/overview.js';
 import { phoneId, tellPresence } from '../lesson/presence.js';
 import { onRoute, route } from '../bench/routes.js';
 import { waitingView } from '../bench/waiting-view.js';
+import { safetyWatch } from '../safety/watch.js';
 import '../bench/outbox-strip.js';
 
 const AGAIN_MS = 3_000;
@@ -38,7 +39,7 @@ async function followLesson(data, outbox) {
   const { followRoom, whenRevised } = await import('../live/room.js');
   await import('../live/banner.js');
   data.room = followRoom(who.labDayId);
-  whenRevised(data.room, () => data.refresh());
+  whenRevised(data.room, () => Promise.all([data.refresh(), safetyWatch.refresh()]));
   tellPresence(outbox, { put, every: (ms, task) => setInterval(task, ms), phoneId: phoneId() });
 }
 

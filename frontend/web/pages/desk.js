@@ -21,6 +21,7 @@ import { stageTable } from '../desk/stages.js';
 import { project, teamShelf } from '../desk/teams.js';
 import { timers } from '../desk/timers.js';
 import { conditions } from './day-words.js';
+import { safetyWatch } from '../safety/watch.js';
 import { refusal, sentenceOf } from './refusal.js';
 
 /** What only time changes, such as a light that grows old, is seen this soon. */
@@ -149,7 +150,7 @@ listen({
 });
 
 link.addEventListener('change', show);
-whenRevised(room, load);
+whenRevised(room, () => Promise.all([load(), safetyWatch.refresh()]));
 addEventListener('hashchange', () => (readRoute(location.hash).day === labDayId ? show() : location.reload()));
 setInterval(lookAgain, LOOK_AGAIN_MS);
 load();

@@ -1,14 +1,15 @@
 /** The safety catalogue and the sign-offs of a day, asked for again while somebody looks at them. */
+import { serverClock } from '../core/clock.js';
 import { get } from '../core/http.js';
 
-const AGAIN_MS = 15_000;
+/** Mostly the room tells of a change; this is for a phone that did not hear it. */
+const AGAIN_MS = 30_000;
 
 /** Fires `changed` whenever something to draw is new. Several elements of a page share one. */
 class SafetyWatch extends EventTarget {
   catalogue = null;
   signOffs = [];
   #labDayId = null;
-  #aheadMs = 0;
   #watchers = 0;
   #timer = null;
 
@@ -28,7 +29,7 @@ class SafetyWatch extends EventTarget {
 
   /** The server's clock in ms. */
   now() {
-    return Date.now() + this.#aheadMs;
+    return serverClock.now();
   }
 
   async refresh() {
@@ -56,7 +57,7 @@ class SafetyWatch extends EventTarget {
   async #askSignOffs() {
     if (!this.#labDayId) return;
     const { serverTime, signOffs } = await get(`/api/labdays/${this.#labDayId}/sign-offs`);
-    this.#aheadMs = Date.parse(serverTime) - Date.now();
+    serverClock.heard(serverTime);
     this.signOffs = signOffs;
   }
 }
