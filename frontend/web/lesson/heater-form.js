@@ -1,4 +1,4 @@
-/** Puts a cell on a heater's position, from the team's phone. */
+/** Puts a cell on a heater's position, or corrects where it is, from the team's phone. */
 import { serverClock } from '../core/clock.js';
 import { t } from '../core/texts.js';
 import { BenchForm } from '../bench/bench-form.js';
@@ -8,14 +8,21 @@ import { html } from '../kit/kit.js';
 
 class HeaterForm extends BenchForm {
   get draftKey() {
-    return `heater.${this.cellId}`;
+    return `heater.${this.cellId}.${this.earlier?.id ?? ''}`;
   }
 
   get sendLabel() {
-    return t('page.lesson.putInSend');
+    return t(this.earlier ? 'page.lesson.correctSend' : 'page.lesson.putInSend');
+  }
+
+  /** The stay that is corrected: a cell is on one heater at a time. */
+  get earlier() {
+    return this.data.lesson?.slots.find(slot => slot.cellId === this.cellId && !slot.outAt) ?? null;
   }
 
   start() {
+    const { earlier } = this;
+    if (earlier) return { heater: earlier.heater, position: String(earlier.position), target: earlier.target, hold: String(earlier.holdMinutes) };
     const last = (this.data.lesson?.slots ?? []).at(-1);
     return { heater: last?.heater ?? '', position: '', target: { text: planned(this.cell, 'bakeTemperature'), unit: 'degC' }, hold: planned(this.cell, 'bakeTime') };
   }
@@ -23,8 +30,8 @@ class HeaterForm extends BenchForm {
   fields({ heater, position, target, hold }) {
     const typed = key => event => this.change(key, event.detail);
     return html`${back('cell', this.cellId)}
-      <h1>${t('page.lesson.putInCell', { label: this.cell.label })}</h1>
-      ${caution({ key: 'bake', hot: true })}
+      <h1>${t(this.earlier ? 'page.lesson.correctCell' : 'page.lesson.putInCell', { label: this.cell.label })}</h1>
+      ${caution({ key: 'bake', hot: true }, this.cell)}
       <bw-field name="heater" maxlength="24" .label=${t('page.lesson.heaterName')} .hint=${t('page.lesson.heaterNameHint')} .value=${heater} @typed=${typed('heater')}></bw-field>
       <bw-field name="position" maxlength="2" .label=${t('page.lesson.position')} .hint=${t('page.lesson.positionHint')} .value=${position} @typed=${typed('position')}></bw-field>
       <bw-entry name="target" .label=${t('page.lesson.target')} .field=${this.data.field('heaterTarget')} .units=${this.data.catalogue.units}
@@ -43,7 +50,8 @@ class HeaterForm extends BenchForm {
       id, path: `/api/heater-slots/${id}`,
       body: {
         cellId: this.cellId, heater, position: Number(position), target: this.querySelector('bw-entry').typed,
-        holdMinutes: Number(hold), inAt: new Date(serverClock.now()).toISOString(), replaces: null,
+        holdMinutes: Number(hold), inAt: this.earlier ? null : new Date(serverClock.now()).toISOString(),
+        replaces: this.earlier?.id ?? null,
       },
       about: { kind: 'heater', cellId: this.cellId, label: this.cell.label },
     };
@@ -52,7 +60,7 @@ class HeaterForm extends BenchForm {
 
 /** What the recipe says, as a whole number; empty when it says nothing. */
 function planned(cell, parameter) {
-  const number = cell.recipe.find(each => each.parameter === parameter)?.number;
+  const number = cell?.recipe?.find(each => each.parameter === parameter)?.number;
   return number > 0 ? String(Math.round(number)) : '';
 }
 

@@ -2,6 +2,7 @@
 import { serverClock } from '../core/clock.js';
 import { put } from '../core/http.js';
 import { t } from '../core/texts.js';
+import { to } from '../bench/routes.js';
 import { PageElement, html, nothing } from '../kit/kit.js';
 import { heatState, heatTime, slotOfCell } from './heat.js';
 
@@ -33,7 +34,8 @@ class Slot extends PageElement {
       ${state === 'TOUCHABLE' ? nothing : html`<bw-countdown .until=${heatTime(slot)} .label=${t(`page.lesson.left.${state}`)}></bw-countdown>`}
       <p class="small">${t('page.lesson.checkFirst')}</p>
       ${this.trouble ? html`<bw-notice tone="impossible" .text=${this.trouble}></bw-notice>` : nothing}
-      ${slot.outAt ? nothing : html`<button class="button quiet" @click=${this.#takeOut}>${t('page.lesson.takenOut')}</button>`}
+      ${slot.outAt ? nothing : html`<div class="beside"><button class="button quiet" @click=${this.#takeOut}>${t('page.lesson.takenOut')}</button>
+        <a class="button plain" href=${to('heater', slot.cellId)}>${t('page.lesson.correct')}</a></div>`}
     </section>`;
   }
 

@@ -72,7 +72,7 @@ function view(data, outbox) {
     dark: () => reading(data, outbox, id, 'dark'),
     light: () => reading(data, outbox, id, 'light'),
     sweep: () => data.cell(id) && html`<bw-sweep-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-sweep-form>`,
-    heater: () => data.cell(id) && html`<bw-heater-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-heater-form>`,
+    heater: () => data.cell(id) && data.lesson && html`<bw-heater-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-heater-form>`,
     waiting: () => waitingView(outbox),
     again: () => again(data, outbox, outbox.entries.find(entry => entry.id === id)),
   };
