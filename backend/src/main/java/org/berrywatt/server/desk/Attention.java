@@ -7,8 +7,13 @@ import java.util.stream.Stream;
 /** Everything about a day that waits for the teacher: a pure function of what is known. */
 final class Attention {
 
-    private static final List<Function<DeskRecord, Stream<Matter>>> WATCHES =
-            List.of(SafetyMatters::of, StationMatters::of, ReadingMatters::of, CellMatters::of, TeamMatters::of);
+    private static final List<Function<DeskRecord, Stream<Matter>>> WATCHES = List.of(
+            SafetyMatters::of,
+            LessonMatters::of,
+            StationMatters::of,
+            ReadingMatters::of,
+            CellMatters::of,
+            TeamMatters::of);
 
     private Attention() {}
 

@@ -8,6 +8,8 @@ import org.berrywatt.contract.CellStanding;
 import org.berrywatt.contract.SignOffAnswer;
 import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.labday.LabDay;
+import org.berrywatt.server.lesson.HeaterSlot;
+import org.berrywatt.server.lesson.Phone;
 import org.berrywatt.server.light.Station;
 import org.berrywatt.server.reading.RecordedReading;
 import org.berrywatt.server.team.Team;
@@ -19,6 +21,8 @@ import org.berrywatt.server.team.Team;
  * @param readings valid readings by cell, oldest first
  * @param standings as on the leaderboard, by cell
  * @param signOffs of all teams, withdrawn and expired ones among them
+ * @param slots every stay on a heater
+ * @param phones of all teams, as each was last heard of
  */
 record DeskRecord(
         LabDay day,
@@ -29,7 +33,9 @@ record DeskRecord(
         List<Station> stations,
         Map<UUID, List<RecordedReading>> readings,
         Map<UUID, CellStanding> standings,
-        List<SignOffAnswer> signOffs) {
+        List<SignOffAnswer> signOffs,
+        List<HeaterSlot> slots,
+        List<Phone> phones) {
 
     List<RecordedReading> readingsOf(Cell cell) {
         return readings.getOrDefault(cell.id(), List.of());

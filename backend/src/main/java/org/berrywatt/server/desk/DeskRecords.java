@@ -13,6 +13,7 @@ import org.berrywatt.server.access.Caller;
 import org.berrywatt.server.cell.Cells;
 import org.berrywatt.server.labday.LabDays;
 import org.berrywatt.server.leaderboard.Leaderboards;
+import org.berrywatt.server.lesson.Lesson;
 import org.berrywatt.server.light.Stations;
 import org.berrywatt.server.platform.Refusal;
 import org.berrywatt.server.reading.Readings;
@@ -32,9 +33,17 @@ class DeskRecords {
     private final Readings readings;
     private final Leaderboards leaderboards;
     private final Safety safety;
+    private final Lesson lesson;
 
     DeskRecords(
-            LabDays days, Teams teams, Cells cells, Stations stations, Readings readings, Leaderboards leaderboards, Safety safety) {
+            LabDays days,
+            Teams teams,
+            Cells cells,
+            Stations stations,
+            Readings readings,
+            Leaderboards leaderboards,
+            Safety safety,
+            Lesson lesson) {
         this.days = days;
         this.teams = teams;
         this.cells = cells;
@@ -42,6 +51,7 @@ class DeskRecords {
         this.readings = readings;
         this.leaderboards = leaderboards;
         this.safety = safety;
+        this.lesson = lesson;
     }
 
     /**
@@ -59,7 +69,9 @@ class DeskRecords {
                 stations.ofLabDay(labDayId),
                 readings.ofLabDay(labDayId).stream().collect(groupingBy(RecordedReading::cellId)),
                 standings(labDayId),
-                safety.list(labDayId, teacher));
+                safety.list(labDayId, teacher),
+                lesson.slots(labDayId),
+                lesson.phones(labDayId));
     }
 
     private Map<UUID, CellStanding> standings(UUID labDayId) {

@@ -4,6 +4,10 @@ package org.berrywatt.server.desk;
 enum Kind {
     /** Teams at a step with a hazard for which nobody signed them off. */
     UNSIGNED("unsigned", Urgency.HURT, "signOff"),
+    /** A cell whose time on the heater is over. */
+    TAKE_OUT("takeOut", Urgency.SPOILS, "openHeater"),
+    /** A phone holds entries that the server refused. */
+    REFUSED("refused", Urgency.SPOILS, "openTeams"),
     /** A station's light was read too long ago, or never, while cells are read there. */
     STATION_STALE("stationStale", Urgency.SPOILS, "openStation"),
     STATION_DARK("stationDark", Urgency.SPOILS, "openStation"),

@@ -48,7 +48,8 @@ final class SafetyMatters {
 
     private static boolean isSignedOff(UUID teamId, Zone zone, DeskRecord record) {
         return record.signOffs().stream()
-                .filter(signOff -> signOff.teamId().equals(teamId) && signOff.zone().equals(zone.key()))
+                .filter(signOff ->
+                        signOff.teamId().equals(teamId) && signOff.zone().equals(zone.key()))
                 .anyMatch(signOff -> holds(signOff, record.now()));
     }
 
@@ -60,7 +61,8 @@ final class SafetyMatters {
     /** Named by its teams, so that it comes back at once, also when put off, if another team gets there. */
     private static Matter matter(Zone zone, List<Open> open) {
         List<UUID> teams = open.stream().map(Open::teamId).distinct().sorted().toList();
-        Instant since = open.stream().map(Open::since).min(Comparator.naturalOrder()).orElseThrow();
+        Instant since =
+                open.stream().map(Open::since).min(Comparator.naturalOrder()).orElseThrow();
         String name = zone.key() + teams.stream().map(UUID::toString).collect(Collectors.joining());
         return new Matter(
                 Kind.UNSIGNED,

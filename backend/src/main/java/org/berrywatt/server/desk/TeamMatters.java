@@ -10,10 +10,11 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.cell.StageOutcome;
+import org.berrywatt.server.lesson.Phone;
 import org.berrywatt.server.reading.RecordedReading;
 import org.berrywatt.server.team.Team;
 
-/** Teams from which nothing has come for long while entry is open. */
+/** Teams of which neither an entry nor a phone was heard for long while entry is open. */
 final class TeamMatters {
 
     /** A team at work enters something every quarter of an hour (common practice, no source). */
@@ -77,9 +78,13 @@ final class TeamMatters {
                         Stream.of(cell.registeredAt()), cell.outcomes().stream().map(StageOutcome::acceptedAt)));
         Stream<Instant> read =
                 cells.stream().flatMap(cell -> record.readingsOf(cell).stream()).map(RecordedReading::acceptedAt);
+        Stream<Instant> heard = record.phones().stream()
+                .filter(phone -> phone.teamId().equals(team.id()))
+                .map(Phone::seenAt);
         return Stream.of(
                         built,
                         read,
+                        heard,
                         Stream.of(Objects.requireNonNull(record.madeAt().get(team.id()))))
                 .flatMap(it -> it)
                 .max(Comparator.naturalOrder())

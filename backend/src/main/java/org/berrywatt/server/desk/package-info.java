@@ -5,10 +5,12 @@
             "access",
             "typed",
             "labday",
-            "team", "safety",
+            "team",
+            "safety",
             "cell",
             "light",
             "reading",
+            "lesson",
             "leaderboard"
         })
 @NullMarked
