@@ -1,6 +1,6 @@
 /** Who needs the teacher next: the server's list, one line per thing, each with its one next step. */
 import { put } from '../core/http.js';
-import { clock } from '../core/format.js';
+import { clock, day } from '../core/format.js';
 import { remark, t } from '../core/texts.js';
 import { PageElement, html, nothing, repeat } from '../kit/kit.js';
 import { step } from './keys.js';
@@ -10,6 +10,8 @@ const ICONS = { 1: 'impossible', 2: 'waiting', 3: 'unusual', 4: 'phone' };
 const TONES = { 1: 'impossible', 2: 'impossible', 3: 'unusual', 4: '' };
 const LATER_MIN = 10;
 const MINUTE_MS = 60_000;
+const LONG_MIN = 120;
+const DAY_MIN = 12 * 60;
 
 /**
  * `desk` as the Desk loads it; `act(item)` does the next step of an item. Fires `putoff` with the server's answer. Stands
@@ -92,7 +94,8 @@ class Attention extends PageElement {
     if (putOffUntil) return t('page.desk.backAt', { time: clock(putOffUntil) });
     const minutes = Math.floor((Date.parse(this.desk.attention.serverTime) - Date.parse(since)) / MINUTE_MS);
     if (minutes < 1) return t('page.desk.justNow');
-    return minutes < 120 ? t('page.desk.minutesAgo', { minutes }) : t('page.desk.sinceTime', { time: clock(since) });
+    if (minutes < LONG_MIN) return t('page.desk.minutesAgo', { minutes });
+    return t('page.desk.sinceTime', { time: minutes < DAY_MIN ? clock(since) : day(since.slice(0, 10)) });
   }
 
   /** Arrow keys move from one line's next step to another's. */
