@@ -2,6 +2,7 @@ package org.berrywatt.calibration;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -23,26 +24,31 @@ import org.berrywatt.uncertainty.Shape;
  * @param readings in lx, as displayed
  */
 record TrueStation(
-        String name, Lamp lamp, double usualWm2, double[] litWm2, List<TimedReading> readings, SharedErrors errors) {
+        String name,
+        Lamp lamp,
+        double usualWm2,
+        List<Double> litWm2,
+        List<TimedReading> readings,
+        SharedErrors errors) {
     private static final Instant START = Instant.parse("2026-05-12T08:00:00Z");
     private static final double STEP_LX = 10;
 
     static TrueStation of(StationKind kind, SharedErrors errors, SplittableRandom random) {
         var litWm2 = wandering(kind, random);
         var displayed = IntStream.iterate(0, minute -> minute <= StationKind.MINUTES, minute -> minute + kind.minutes())
-                .mapToObj(minute -> new TimedReading(at(minute), displayed(litWm2[minute], errors)))
+                .mapToObj(minute -> new TimedReading(at(minute), displayed(litWm2.get(minute), errors)))
                 .toList();
         return new TrueStation(kind.toString(), kind.lamp(), kind.usualWm2(), litWm2, displayed, errors);
     }
 
-    private static double[] wandering(StationKind kind, SplittableRandom random) {
+    private static List<Double> wandering(StationKind kind, SplittableRandom random) {
         double[] litWm2 = new double[StationKind.MINUTES + 1];
         litWm2[0] = kind.usualWm2() * Math.exp(0.1 * random.nextGaussian());
         for (int minute = 1; minute < litWm2.length; minute++) {
             litWm2[minute] =
                     litWm2[minute - 1] * Math.exp(kind.driftPerRootHour() / Math.sqrt(60) * random.nextGaussian());
         }
-        return litWm2;
+        return Arrays.stream(litWm2).boxed().toList();
     }
 
     private static Estimate displayed(double litWm2, SharedErrors errors) {
@@ -62,7 +68,9 @@ record TrueStation(
     /** The light at a minute as it is for a dye. */
     double effectiveWm2(DyeFamily dye, int minute) {
         var mismatch = known(dye, minute).irradiance().mismatch();
-        return litWm2[minute] * mismatch.value() * errors.factor(lamp + " for " + dye, mismatch.relativeUncertainty());
+        return litWm2.get(minute)
+                * mismatch.value()
+                * errors.factor(lamp + " for " + dye, mismatch.relativeUncertainty());
     }
 
     private static Instant at(int minute) {

@@ -31,7 +31,10 @@ class SignOff {
 
     private Instant signedAt;
     private Instant validUntil;
+
+    @Column
     private @Nullable String withdrawnBy;
+
     private @Nullable Instant withdrawnAt;
 
     protected SignOff() {}
