@@ -13,6 +13,11 @@ spec('shows a corrected build sheet in the place of the old one', () =>
 spec('adds an acknowledged outcome and marks the one it replaces', () =>
   same(withAccepted([cell], entry('outcome', { replaces: 'o1' }), { id: 'o2' })[0].outcomes, [{ id: 'o1', replacedBy: 'o2' }, { id: 'o2' }]));
 
+spec('adds an acknowledged refill once', () => {
+  const refilled = withAccepted([cell], entry('event'), { id: 'e1', kind: 'refill' });
+  same(withAccepted(refilled, entry('event'), { id: 'e1', kind: 'refill' })[0].events, [{ id: 'e1', kind: 'refill' }]);
+});
+
 spec('leaves other cells alone', () =>
   same(withAccepted([{ ...cell, id: 'c2' }], entry('outcome'), { id: 'o2' })[0].outcomes.length, 1));
 

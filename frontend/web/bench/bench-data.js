@@ -67,7 +67,11 @@ export class BenchData extends EventTarget {
     const known = new Set(this.serverCells.map(cell => cell.id));
     const waiting = this.#pending('cell').filter(entry => !known.has(entry.id)).map(cellOfEntry);
     return [...this.serverCells, ...waiting]
-      .map(cell => ({ ...cell, outcomes: [...cell.outcomes, ...this.#pendingOf('outcome', cell.id)] }))
+      .map(cell => ({
+        ...cell,
+        outcomes: [...cell.outcomes, ...this.#pendingOf('outcome', cell.id)],
+        events: [...cell.events, ...this.#pendingOf('event', cell.id)],
+      }))
       .sort((a, b) => a.label.localeCompare(b.label, 'en', { numeric: true }));
   }
 
@@ -80,6 +84,11 @@ export class BenchData extends EventTarget {
     const ids = new Set(known.map(each => each.id));
     const waiting = this.#pendingOf('reading', cellId).filter(each => !ids.has(each.id));
     return [...known.filter(each => !each.replacedBy), ...waiting];
+  }
+
+  /** Everything the server has of a cell's readings, corrected ones among them. */
+  allReadings(cellId) {
+    return this.#readings.get(cellId) ?? [];
   }
 
   result(cellId) {
@@ -130,5 +139,5 @@ export class BenchData extends EventTarget {
 }
 
 function cellOfEntry({ id, body, state }) {
-  return { id, ...body, outcomes: [], sheetId: id, pending: state };
+  return { id, ...body, outcomes: [], events: [], sheetId: id, pending: state };
 }

@@ -8,7 +8,8 @@ import { go } from './routes.js';
 
 /**
  * A form over `data` and `outbox`. Its draft is kept under `draftKey`; a refused `entry` opens with what was typed.
- * A form says what to send by `toEntry(draft, unusual)` and what to draw by `fields(draft)`.
+ * A form says what to send by `toEntry(draft, unusual)` and what to draw by `fields(draft)`; one with fields of its own shows
+ * a refusal there by `refusedAt(field, detail)`.
  */
 export class BenchForm extends PageElement {
   static properties = {
@@ -77,6 +78,6 @@ export class BenchForm extends PageElement {
 
   async #showRefusal({ detail, field }) {
     await this.updateComplete;
-    if (!field || !complainAt(this, field, detail)) this.trouble = detail;
+    if (!field || !(this.refusedAt?.(field, detail) || complainAt(this, field, detail))) this.trouble = detail;
   }
 }

@@ -2,19 +2,18 @@
 import { clock } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
-import { advice } from './advice.js';
 import { slotPanel } from '../lesson/slot.js';
-import { caution } from './caution.js';
+import { checklist } from './checklist.js';
 import { curve } from './curve.js';
-import { howTo } from './how-to.js';
+import { history } from './history.js';
+import { nowPanel } from './now-panel.js';
 import { nextStep, stagesOf, statesByStage } from './progress.js';
 import { recipeList } from './recipe-list.js';
 import { result } from './result.js';
 import { to } from './routes.js';
-import { comeBackAt, settledFrom } from './timers.js';
-import { readingWords, setAsideReason } from './words.js';
+import { place, readingWords, setAsideReason } from './words.js';
 
-const KINDS = ['dark', 'light', 'sweep'];
+const KINDS = ['dark', 'light', 'sweep', 'toggles'];
 
 export function cellView(data, id) {
   const cell = data.cell(id);
@@ -22,7 +21,7 @@ export function cellView(data, id) {
   const readings = data.readings(id);
   const stages = stagesOf(cell, readings, data.catalogue);
   const next = nextStep(stages, readings);
-  const measuring = !['stage', 'failed'].includes(next.kind);
+  const measuring = next.kind === 'stage' ? readings.length > 0 : next.kind !== 'failed';
   return html`<div class="cell-view">
     <div class="flow">
       ${back()}
@@ -34,59 +33,24 @@ export function cellView(data, id) {
       ${measuring ? readingSection(cell, readings, data.catalogue.units) : nothing}
     </div>
     <div class="flow">
-      ${measuring ? result(data.result(id)) : nothing}
-      <section class="flow"><h2>${t('page.bench.stages')}</h2><ol class="bare stages">${stages.map(stage => stageRow(cell, stage))}</ol></section>
+      ${measuring ? html`${checklist(cell, readings, data.result(id))}${result(data.result(id))}${teamPlace(data)}` : nothing}
+      <section class="flow"><h2>${t('page.bench.stages')}</h2><ol class="bare stages">${stages.map(stage => html`${stageRow(cell, stage)}${stage.key === 'fill' ? cell.events.map(eventRow) : nothing}`)}</ol>
+        ${isFilled(stages) ? html`<a class="button plain" href=${to('work', cell.id)}>${t('page.bench.workRecord')}</a>` : nothing}</section>
       ${!measuring && (next.kind === 'stage' || readings.length) ? readingSection(cell, readings, data.catalogue.units) : nothing}
       <details class="fold"><summary>${t('page.bench.recipe')}</summary>${recipeList(cell, data.catalogue)}
         <a class="button quiet" href=${to('sheet', cell.id)}>${t('page.bench.editRecipe')}</a></details>
+      ${history(cell, data.allReadings(id), data.catalogue.units)}
     </div>
   </div>`;
 }
 
+function teamPlace({ standing, leaderboard }) {
+  return standing?.place
+    ? html`<p class="soft">${t('page.bench.teamPlace', { place: place(standing.place), teams: leaderboard.teams.length })}</p>` : nothing;
+}
+
 export const back = (...parts) => html`<a class="back" href=${parts.length ? to(...parts) : '#'}><bw-icon name="back"></bw-icon>
   ${parts.length ? t('page.bench.backToCell') : t('page.bench.backToBench')}</a>`;
-
-function nowPanel(cell, { kind, stage }, data) {
-  if (kind === 'failed') return ended(cell, stage);
-  if (kind === 'done') return again(cell, comeBackAt(data.result(cell.id), data.readings(cell.id)));
-  if (kind !== 'stage') return measureNow(cell, kind, stage);
-  return html`<section class="now flow" aria-label=${t('page.bench.next')}>
-    <h2>${t(`catalogue.stage.${stage.key}`)}</h2>
-    ${caution(stage, cell)}
-    ${howTo(stage.key)}
-    <bw-step-timer .cell=${cell} .stage=${stage.key}></bw-step-timer>
-    ${stage.hot ? html`<p><a class="button quiet" href=${to('heater', cell.id)}>${t('page.lesson.putIn')}</a></p>` : nothing}
-    <a class="button whole" href=${to('outcome', cell.id, stage.key)}>${t('page.bench.recordOutcome')}</a></section>`;
-}
-
-function measureNow(cell, kind, stage) {
-  const settled = settledFrom(cell);
-  return html`<section class="now flow" aria-label=${t('page.bench.next')}>
-    <h2>${t(`page.bench.reading.${kind}`)}</h2>
-    ${settled > Date.now() ? html`<p><bw-time-left .until=${settled} .over=${t('page.bench.timeIsUp')}></bw-time-left></p>
-      <p>${t('page.bench.settling', { time: clock(settled) })}</p>` : nothing}
-    ${caution(stage, cell)}
-    ${howTo(kind)}
-    <a class="button whole" href=${to(kind, cell.id)}>${t(`page.bench.enter.${kind}`)}</a></section>`;
-}
-
-function again(cell, at) {
-  if (!at) return nothing;
-  return html`<section class="now flow" aria-label=${t('page.bench.next')}>
-    <h2>${t('page.bench.reading.light')}</h2>
-    <p><bw-time-left .until=${at} .over=${t('page.bench.timeIsUp')}></bw-time-left></p>
-    <p>${t('page.bench.comeBack', { time: clock(at) })}</p>
-    <a class="button whole" href=${to('light', cell.id)}>${t('page.bench.readAgain')}</a></section>`;
-}
-
-function ended(cell, stage) {
-  const { failure } = stage.outcome;
-  return html`<section class="now flow" aria-label=${t('page.bench.next')}>
-    <h2>${t('page.bench.endedAt', { stage: t(`catalogue.stage.${stage.key}`) })}</h2>
-    ${failure ? html`<p>${t(`catalogue.failure.${failure}`)}</p>${advice(failure)}` : nothing}
-    <p class="small">${t('page.bench.failureCounts')}</p>
-    <a class="button whole quiet" href=${to('outcome', cell.id, stage.key)}>${t('page.bench.doneAgain')}</a></section>`;
-}
 
 function stageRow(cell, stage) {
   const { outcome } = stage;
@@ -101,11 +65,22 @@ function stageRow(cell, stage) {
       ${t(outcome ? 'page.bench.correct' : 'page.bench.record')}</a>`}</li>`;
 }
 
+const isFilled = stages => stages.some(({ key, state }) => key === 'fill' && state === 'passed');
+
+const eventRow = ({ kind, note, acceptedAt, pending }) => html`<li class="stage passed event">
+  <bw-icon name="again"></bw-icon>
+  <div><strong>${t(`page.bench.work.${kind}`)}</strong>
+    <p class="soft small">${acceptedAt ? clock(acceptedAt) : nothing}${pending ? t('page.bench.onThisPhone') : nothing}${note ? html`<br>“${note}”` : nothing}</p></div></li>`;
+
 const failureWords = outcome => (outcome.failure ? t(`catalogue.failure.${outcome.failure}`) : t('page.bench.failed'));
 
 const readingSection = (cell, readings, units) => html`<section class="flow"><h2>${t('page.bench.readings')}</h2>
   <ul class="bare readings">${KINDS.map(kind => readingRow(cell, kind, readings.filter(each => each.kind === kind), units))}</ul>
-  ${curve(readings.filter(each => each.kind === 'sweep' && !each.pending).at(-1)?.points ?? [])}</section>`;
+  ${curve(readings.filter(each => each.kind === 'sweep' && !each.pending).at(-1)?.points ?? [])}
+  <bw-settling .cellId=${cell.id} .mark=${settlingMark(cell, readings)}></bw-settling></section>`;
+
+/** Changes with each light reading that the server has and with each refill. */
+const settlingMark = ({ events }, readings) => [...readings.filter(({ kind, acceptedAt }) => kind === 'light' && acceptedAt), ...events].map(({ id }) => id).join();
 
 function readingRow(cell, kind, readings, units) {
   const latest = readings.at(-1);

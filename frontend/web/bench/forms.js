@@ -3,5 +3,8 @@ import '../lesson/heater-form.js';
 import './outcome-form.js';
 import './reading-form.js';
 import './register-form.js';
+import './settling.js';
 import './step-timer.js';
 import './sweep-form.js';
+import './toggles-form.js';
+import './work-form.js';

@@ -24,7 +24,7 @@ export function overview(data) {
 function howAreWeDoing(data) {
   const standing = data.standing;
   return html`<h1 id="how">${data.team?.name ?? t('page.bench.title')}</h1>
-    ${standing?.place ? placed(standing, data) : html`<p class="soft">${t('page.bench.noPlace')}</p>`}
+    ${standing?.place ? placed(standing, data) : data.leaderboard ? html`<p class="soft">${t('page.bench.noPlace')}</p>` : nothing}
     ${whatMoves(standing)}
     ${data.labDay && !data.labDay.entryOpen ? html`<bw-notice tone="unusual" .text=${t('page.bench.closed')}></bw-notice>` : nothing}`;
 }
@@ -70,7 +70,7 @@ const power = result => (result?.powerDensityWm2
 /** The next step in a few words, with the sign of heat where the stage is hot. */
 export function nextWords({ kind, stage }) {
   const name = t(`catalogue.stage.${stage.key}`);
-  if (kind === 'failed') return html`<strong class="over">${t('page.bench.endedAt', { stage: name })}</strong>`;
+  if (kind === 'failed') return html`<strong class="over">${t('page.bench.endedAt', { stage: name })}</strong> <span class="soft small">${t('page.bench.seeAdvice')}</span>`;
   if (kind === 'done') return html`<strong>${t('page.bench.measured')}</strong>`;
   const words = kind === 'stage' ? name : t(`page.bench.reading.${kind}`);
   return html`<span class="soft small">${t('page.bench.next')}</span>

@@ -4,9 +4,9 @@ import { html, nothing } from '../kit/kit.js';
 import { BenchForm } from './bench-form.js';
 import { caution } from './caution.js';
 import { back } from './cell-view.js';
+import { correctsTick, latestKnown } from './correcting.js';
 import { howTo } from './how-to.js';
 import { likelyStation, stationPicker } from './station-picker.js';
-import { readingWords } from './words.js';
 import '../entry/entry.js';
 
 /** `part` is dark or light. */
@@ -21,7 +21,7 @@ class ReadingForm extends BenchForm {
 
   /** The latest reading of this kind that the server knows, for a correction. */
   get earlier() {
-    return this.data.readings(this.cellId).filter(each => each.kind === this.part && !each.pending).at(-1) ?? null;
+    return latestKnown(this.data, this.cellId, this.part);
   }
 
   start() {
@@ -37,9 +37,7 @@ class ReadingForm extends BenchForm {
       ${kind === 'light' ? stationPicker(this.data.stations, stationId, id => this.change('stationId', id)) : nothing}
       ${this.#number('voltage', voltage, t(`page.bench.voltage.${kind}`))}
       ${this.#number('current', current, t(`page.bench.current.${kind}`), true)}
-      ${earlier ? html`<label class="tick"><input type="checkbox" .checked=${corrects}
-        @change=${event => this.change('corrects', event.target.checked)}>
-        <span>${t('page.bench.corrects', { reading: readingWords(earlier, this.data.catalogue.units) })}</span></label>` : nothing}`;
+      ${correctsTick(earlier, corrects, this.data.catalogue.units, ticked => this.change('corrects', ticked))}`;
   }
 
   #number(key, value, label, last = false) {

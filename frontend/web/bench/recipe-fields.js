@@ -7,15 +7,30 @@ import '../entry/entry.js';
 
 const FEW = 5;
 
-/** What the class compares first; everything else is folded away until somebody wants it. */
-const MAIN = ['oxideSource', 'dyeSource', 'bakeTemperature', 'bakeTime'];
+/** What is known before the bake, and what the class compares first. */
+export const FIRST = ['oxideSource', 'dyeSource'];
+export const MAIN = [...FIRST, 'bakeTemperature', 'bakeTime'];
 
-/** The fields, main four first, the rest folded by stage. `draft` is {parameterKey: value}; `change(key, value)`. */
-export function recipeFields(catalogue, draft, change) {
-  const main = MAIN.map(key => catalogue.parameters.find(each => each.key === key)).filter(Boolean);
-  const rest = catalogue.parameters.filter(each => !MAIN.includes(each.key));
-  return html`${main.map(parameter => recipeField(parameter, catalogue, draft, change))}
-    <div>${catalogue.stages.map(stage => folded(stage, rest.filter(each => each.stage === stage.key), catalogue, draft, change))}</div>`;
+/**
+ * The fields of some parameters, in the order named.
+ *
+ * @param catalogue with, for each sort, the levels that the team has used before first
+ * @param draft {parameterKey: value}
+ * @param change called with key and value
+ */
+export const recipeFields = (keys, catalogue, draft, change) =>
+  keys.map(key => recipeField(catalogue.parameters.find(each => each.key === key), catalogue, draft, change));
+
+/** All others, folded by stage. */
+export function foldedFields(shown, catalogue, draft, change) {
+  const rest = catalogue.parameters.filter(each => !shown.includes(each.key));
+  return html`<div>${catalogue.stages.map(stage => folded(stage, rest.filter(each => each.stage === stage.key), catalogue, draft, change))}</div>`;
+}
+
+/** The catalogue with the levels first that these cells were made with. */
+export function usedFirst(catalogue, cells) {
+  const used = (key, level) => cells.some(({ recipe }) => recipe.some(({ parameter, text }) => parameter === key && text === level));
+  return { ...catalogue, parameters: catalogue.parameters.map(parameter => ({ ...parameter, levels: [...parameter.levels].sort((a, b) => used(parameter.key, b) - used(parameter.key, a)) })) };
 }
 
 function folded(stage, parameters, catalogue, draft, change) {

@@ -2,7 +2,7 @@
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { BenchForm } from './bench-form.js';
-import { buildValues, recipeFields } from './recipe-fields.js';
+import { FIRST, MAIN, buildValues, foldedFields, recipeFields, usedFirst } from './recipe-fields.js';
 import { back } from './cell-view.js';
 
 /** With a `cellId` it edits that cell's sheet, else it registers a new cell. */
@@ -25,15 +25,39 @@ class RegisterForm extends BenchForm {
   }
 
   fields({ label, recipe, area }) {
-    const { catalogue } = this.data;
+    const catalogue = usedFirst(this.data.catalogue, this.data.cells);
+    const change = (key, value) => this.change('recipe', { ...this.draft.recipe, [key]: value });
+    const shown = this.cellId ? MAIN : FIRST;
     return html`${this.cellId ? back('cell', this.cellId) : back()}
       <h1>${t(this.cellId ? 'page.bench.recipeOf' : 'page.bench.register', { label })}</h1>
       ${this.cellId ? nothing : html`<p class="soft">${t('page.bench.registerLead')}</p>`}
       ${this.edits ? nothing : html`<bw-field name="label" look="label" maxlength="12" .label=${t('page.bench.label')}
         .hint=${t('page.bench.labelHint')} .value=${label} @typed=${event => this.change('label', event.detail)}></bw-field>`}
-      ${recipeFields(catalogue, recipe, (key, value) => this.change('recipe', { ...this.draft.recipe, [key]: value }))}
-      <bw-area name="area" .units=${catalogue.units} .field=${this.data.field('area')} .value=${area}
-        @entered=${event => this.change('area', event.detail)}></bw-area>`;
+      ${this.cellId ? nothing : this.#asIn()}
+      ${recipeFields(shown, catalogue, recipe, change)}
+      ${this.cellId ? html`${foldedFields(shown, catalogue, recipe, change)}${this.#area(area)}`
+        : html`<details class="fold" ?open=${Boolean(this.entry)}><summary>${t('page.bench.moreNow')}</summary>
+          <div class="flow">${this.#area(area)}${recipeFields(MAIN.filter(key => !shown.includes(key)), catalogue, recipe, change)}
+            ${foldedFields(MAIN, catalogue, recipe, change)}</div></details>`}`;
+  }
+
+  #area(area) {
+    return html`<bw-area name="area" .units=${this.data.catalogue.units} .field=${this.data.field('area')} .value=${area}
+      @entered=${event => this.change('area', event.detail)}></bw-area>`;
+  }
+
+  /** A cell that differs in one thing only teaches most: the recipe of another one is a tap away. */
+  #asIn() {
+    const others = this.data.cells.filter(({ recipe }) => recipe.length);
+    if (others.length === 0) return nothing;
+    return html`<div><p class="label-line">${t('page.bench.asIn')}</p>
+      <div class="beside">${others.map(cell => html`<button type="button" class="button quiet" @click=${() => this.#copy(cell)}>${cell.label}</button>`)}</div>
+      <div role="status">${this.draft.copied ? html`<p class="small">${t('page.bench.asInDone', { label: this.draft.copied })}</p>` : nothing}</div></div>`;
+  }
+
+  #copy(cell) {
+    this.change('recipe', draftOfCell(cell).recipe);
+    this.change('copied', cell.label);
   }
 
   missing({ label }) {

@@ -27,7 +27,8 @@ function row(entry, outbox) {
         <button class="button quiet" @click=${() => outbox.discard(entry.id)}>${t('page.bench.discardYes')}</button></div></details>` : nothing}`;
 }
 
-export function aboutWords({ kind, stage, reading }) {
+export function aboutWords({ kind, stage, reading, work }) {
   if (kind === 'outcome') return t(`catalogue.stage.${stage}`);
+  if (kind === 'event') return t(`page.bench.work.${work}`);
   return kind === 'reading' ? t(`page.bench.reading.${reading}`) : t(`page.bench.about.${kind}`);
 }

@@ -12,6 +12,7 @@ export const place = number => t(`page.bench.place.${ORDINAL.select(number)}`, {
 /** A reading in one line: "412 mV, 45 µA at 14:52". */
 export function readingWords(reading, units) {
   const parts = reading.kind === 'sweep' ? [t('page.bench.points', { points: reading.points.length })]
+    : reading.kind === 'toggles' ? [t('page.bench.openings', { times: openings(reading) })]
     : [amountWords(reading.voltageV, 'V', reading.voltage, units), amountWords(reading.currentA, 'A', reading.current, units)];
   const sentence = parts.filter(Boolean).join(', ');
   return reading.acceptedAt ? t('page.bench.readingAt', { reading: sentence, time: clock(reading.acceptedAt) }) : sentence;
@@ -19,6 +20,9 @@ export function readingWords(reading, units) {
 
 /** Why a teacher keeps this reading out of every result, or null. */
 export const setAsideReason = reading => reading.setAside?.at(-1)?.reason ?? null;
+
+/** Of what the server knows, or of what this phone still holds: covered and open in turn. */
+const openings = ({ toggles, points }) => (toggles ?? points).length / 2;
 
 /** As understood by the server, or as typed while it has not answered; a unit inside the text is enough. */
 function amountWords(value, unit, typed, units) {

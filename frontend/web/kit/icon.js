@@ -18,6 +18,8 @@ const PATHS = {
   remove: svg`<path d="m7 7 10 10M17 7 7 17"/>`,
   add: svg`<path d="M12 5v14M5 12h14"/>`,
   back: svg`<path d="m14 5-7 7 7 7"/>`,
+  again: svg`<path d="M19 7v5h-5M18.5 12a7 7 0 1 1-2-5.5L19 9"/>`,
+  toggles: svg`<path d="M3 17h4V7h5v10h5V7h4"/>`,
   next: svg`<path d="m10 5 7 7-7 7"/>`,
   light: svg`<circle cx="12" cy="12" r="4"/><path d="M12 3v2m0 14v2M3 12h2m14 0h2M5.6 5.6 7 7m10 10 1.4 1.4M18.4 5.6 17 7M7 17l-1.4 1.4"/>`,
   dark: svg`<path d="M4 9h16v11H4zM2.5 5.5h19V9h-19zM10 13h4"/>`,

@@ -71,6 +71,8 @@ function view(data, outbox) {
     outcome: () => data.cell(id) && html`<bw-outcome-form .data=${data} .outbox=${outbox} .cellId=${id} .part=${part}></bw-outcome-form>`,
     dark: () => reading(data, outbox, id, 'dark'),
     light: () => reading(data, outbox, id, 'light'),
+    toggles: () => data.cell(id) && html`<bw-toggles-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-toggles-form>`,
+    work: () => data.cell(id) && html`<bw-work-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-work-form>`,
     sweep: () => data.cell(id) && html`<bw-sweep-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-sweep-form>`,
     heater: () => data.cell(id) && data.lesson && html`<bw-heater-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-heater-form>`,
     waiting: () => waitingView(outbox),
@@ -89,7 +91,9 @@ function again(data, outbox, entry) {
   const { kind, cellId, stage, reading: readingKind } = entry.about;
   if (kind === 'outcome') return html`<bw-outcome-form .data=${data} .outbox=${outbox} .cellId=${cellId} .part=${stage} .entry=${entry}></bw-outcome-form>`;
   if (kind === 'heater') return html`<bw-heater-form .data=${data} .outbox=${outbox} .cellId=${cellId} .entry=${entry}></bw-heater-form>`;
+  if (kind === 'event') return html`<bw-work-form .data=${data} .outbox=${outbox} .cellId=${cellId} .entry=${entry}></bw-work-form>`;
   if (kind !== 'reading') return html`<bw-register-form .data=${data} .outbox=${outbox} .cellId=${cellId} .entry=${entry}></bw-register-form>`;
+  if (readingKind === 'toggles') return html`<bw-toggles-form .data=${data} .outbox=${outbox} .cellId=${cellId} .entry=${entry}></bw-toggles-form>`;
   return readingKind === 'sweep' ? html`<bw-sweep-form .data=${data} .outbox=${outbox} .cellId=${cellId} .entry=${entry}></bw-sweep-form>`
     : html`<bw-reading-form .data=${data} .outbox=${outbox} .cellId=${cellId} .part=${readingKind} .entry=${entry}></bw-reading-form>`;
 }

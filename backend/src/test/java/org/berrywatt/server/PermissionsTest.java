@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.function.Function;
 import org.berrywatt.contract.AnnouncementRequest;
+import org.berrywatt.contract.CellEventRequest;
 import org.berrywatt.contract.ControlCellRequest;
 import org.berrywatt.contract.EntryRequest;
 import org.berrywatt.contract.GridRequest;
@@ -63,6 +64,7 @@ class PermissionsTest {
                 Map.entry("register a cell", this::registerCell),
                 Map.entry("correct a sheet", this::correctSheet),
                 Map.entry("record an outcome", this::recordOutcome),
+                Map.entry("record a refill", this::recordRefill),
                 Map.entry("list cells", by -> by.get("/api/labdays/{id}/cells", day())),
                 Map.entry("see a cell", by -> by.get("/api/cells/{id}", cell)),
                 Map.entry("set up a station", this::setUpStation),
@@ -103,6 +105,7 @@ class PermissionsTest {
         "register a cell,        401, 403, 403, 200, 200",
         "correct a sheet,        401, 403, 403, 200, 409",
         "record an outcome,      401, 403, 403, 200, 200",
+        "record a refill,        401, 403, 403, 200, 200",
         "list cells,             401, 403, 200, 200, 200",
         "see a cell,             401, 403, 403, 200, 200",
         "set up a station,       401, 403, 403, 403, 200",
@@ -204,6 +207,11 @@ class PermissionsTest {
     private MvcTestResult writeIncident(Api by) {
         var incident = new IncidentRequest(day(), null, "glass", "A plate broke", "Swept up", null, Bench.NOTICED);
         return by.put(incident, "/api/incidents/{id}", fresh());
+    }
+
+    private MvcTestResult recordRefill(Api by) {
+        var refill = new CellEventRequest(cell, "refill", null, Bench.NOTICED);
+        return by.put(refill, "/api/cell-events/{id}", fresh());
     }
 
     private MvcTestResult setUpStation(Api by) {

@@ -6,6 +6,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.UUID;
 import org.berrywatt.contract.BuildValue;
+import org.berrywatt.contract.CellEventRequest;
 import org.berrywatt.contract.CellRequest;
 import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.LabDayRequest;
@@ -18,6 +19,7 @@ import org.berrywatt.contract.TeamRequest;
 import org.berrywatt.contract.Typed;
 import org.berrywatt.safety.Zone;
 import org.berrywatt.server.access.Caller;
+import org.berrywatt.server.cell.CellWork;
 import org.berrywatt.server.cell.Cells;
 import org.berrywatt.server.labday.LabDays;
 import org.berrywatt.server.light.Stations;
@@ -122,6 +124,12 @@ public final class Rehearsal {
         server.getBean(Cells.class).putOutcome(UUID.randomUUID(), request, TEACHER, now);
     }
 
+    /** New electrolyte in a cell. */
+    public void refill(UUID cellId) {
+        server.getBean(CellWork.class)
+                .put(UUID.randomUUID(), new CellEventRequest(cellId, "refill", null, now), TEACHER, now);
+    }
+
     public UUID dark(UUID cellId, String voltage, String current) {
         return reading(cellId, "dark", null, voltage, current, null);
     }
@@ -136,6 +144,14 @@ public final class Rehearsal {
                 .map(row -> new SweepPoint(new Typed(row[0], null), new Typed(row[1], null), null))
                 .toList();
         return reading(cellId, "sweep", stationId, null, null, points);
+    }
+
+    /** Currents, covered and open in turn. */
+    public UUID toggles(UUID cellId, UUID stationId, String... currents) {
+        List<SweepPoint> points = List.of(currents).stream()
+                .map(current -> new SweepPoint(null, null, new Typed(current, null)))
+                .toList();
+        return reading(cellId, "toggles", stationId, null, null, points);
     }
 
     private UUID reading(

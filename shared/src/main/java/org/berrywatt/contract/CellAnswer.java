@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** A cell with its present build sheet and all its stage outcomes, oldest first. */
+/** A cell with its present build sheet, all its stage outcomes, and its refills and repairs, oldest first. */
 public record CellAnswer(
         UUID id,
         UUID teamId,
@@ -17,4 +17,5 @@ public record CellAnswer(
         @Nullable Double areaCm2,
         @Nullable Double areaUncertaintyCm2,
         List<OutcomeAnswer> outcomes,
+        List<CellEventAnswer> events,
         Instant registeredAt) {}

@@ -4,7 +4,11 @@ import java.time.Instant;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** A recorded stage outcome; {@code replacedBy} names the correction where there is one. */
+/**
+ * A recorded stage outcome; {@code replacedBy} names the correction where there is one.
+ *
+ * @param by {@code "team"} or {@code "teacher"}
+ */
 public record OutcomeAnswer(
         UUID id,
         UUID cellId,
@@ -12,5 +16,6 @@ public record OutcomeAnswer(
         boolean passed,
         @Nullable String failure,
         @Nullable String note,
+        String by,
         Instant acceptedAt,
         @Nullable UUID replacedBy) {}

@@ -31,6 +31,7 @@ public enum ProblemCode {
     SWEEP_NO_SPREAD("sweep.noSpread"),
     SWEEP_WRONG_QUADRANT("sweep.wrongQuadrant"),
     SWEEP_NOT_FALLING("sweep.notFalling"),
+    TOGGLES_INCOMPLETE("toggles.incomplete"),
     CALCULATION_OUT_OF_RANGE("calculation.outOfRange"),
     CALCULATION_LIST_LENGTH("calculation.listLength"),
     CALCULATION_EITHER("calculation.either"),

@@ -30,6 +30,7 @@ public record Settling(
     /** Part of the settled value that may remain (common practice, no source). */
     static final double SETTLED_WITHIN = 0.05;
 
+    private static final int LEAST_FOR_A_FIT = 4;
     static final double COVERAGE = 2;
     static final Duration LEAST_SPAN = Duration.ofMinutes(10);
 
@@ -75,9 +76,26 @@ public record Settling(
         }
         var sorted =
                 readings.stream().sorted(Comparator.comparing(TimedValue::at)).toList();
-        return sorted.size() < 4
+        return sorted.size() < LEAST_FOR_A_FIT
                 ? byLastThree(sorted)
                 : SettlingFit.of(sorted).map(fit -> byFit(sorted, fit)).orElseGet(() -> byLastThree(sorted));
+    }
+
+    /**
+     * The fitted course, for drawing.
+     *
+     * @param readings under alike light, in any order
+     * @param at instants to draw it at
+     * @return one value for each instant; none for fewer than four readings, or where they do not tell where they are heading
+     */
+    public static List<TimedValue> course(List<TimedValue> readings, List<Instant> at) {
+        var sorted =
+                readings.stream().sorted(Comparator.comparing(TimedValue::at)).toList();
+        return sorted.size() < LEAST_FOR_A_FIT
+                ? List.of()
+                : SettlingFit.of(sorted).stream()
+                        .flatMap(fit -> at.stream().map(it -> new TimedValue(it, Estimate.exact(fit.valueAt(it)))))
+                        .toList();
     }
 
     private static Settling byFit(List<TimedValue> sorted, SettlingFit fit) {

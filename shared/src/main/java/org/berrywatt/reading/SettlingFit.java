@@ -48,6 +48,11 @@ record SettlingFit(Instant start, Estimate settled, double amplitude, double hou
         return best;
     }
 
+    /** The figure at an instant. */
+    double valueAt(Instant at) {
+        return settled.value() - remainingAt(at);
+    }
+
     /** What is still to come after an instant: x∞ - x, negative for a falling figure. */
     double remainingAt(Instant at) {
         return -amplitude * Math.exp(-hours(start, at) / hours);

@@ -67,6 +67,22 @@ class SettlingTest {
     }
 
     @Test
+    void drawsTheCourseBeyondTheReadings() {
+        // 100 - 40 exp(-45/15) = 98.00852 at 45 min
+        var at = FILLED.plus(Duration.ofMinutes(45));
+        assertThat(Settling.course(exponential(60, 100, 15, 0, 10, 20, 30), List.of(FILLED, at)))
+                .satisfiesExactly(
+                        first -> assertThat(first.value().value()).isCloseTo(60, within(1e-4)),
+                        last -> assertThat(last.value().value()).isCloseTo(98.00852, within(1e-4)));
+    }
+
+    @Test
+    void drawsNoCourseThroughThreeReadings() {
+        assertThat(Settling.course(exponential(60, 100, 15, 0, 10, 20), List.of(FILLED)))
+                .isEmpty();
+    }
+
+    @Test
     void doesNotCareAboutTheOrderOfReadings() {
         var shuffled = new ArrayList<>(exponential(60, 100, 15, 0, 10, 20, 30));
         Collections.reverse(shuffled);

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param recipe build parameters of the present sheet, in the catalogue's order
  * @param area active area, null until it is entered
  * @param outcomes the valid outcome of each stage that has one (latest, corrections applied), in the order accepted
+ * @param refills when it was filled anew, oldest first
  */
 public record Cell(
         UUID id,
@@ -21,6 +22,7 @@ public record Cell(
         List<RecipeEntry> recipe,
         @Nullable CellArea area,
         List<StageOutcome> outcomes,
+        List<Instant> refills,
         Instant registeredAt) {
 
     /** The entry of one build parameter. */

@@ -34,6 +34,7 @@ final class CellAnswers {
                 record.outcomes().stream()
                         .map(outcome -> outcome(outcome, record.replacementOf(outcome)))
                         .toList(),
+                record.events().stream().map(CellEventEntity::answer).toList(),
                 cell.origin().acceptedAt());
     }
 
@@ -54,6 +55,7 @@ final class CellAnswers {
                 view.passed(),
                 view.failure(),
                 outcome.note(),
+                outcome.origin().writer(),
                 view.acceptedAt(),
                 replacedBy);
     }

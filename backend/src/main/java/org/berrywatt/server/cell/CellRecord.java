@@ -17,8 +17,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param sheets every build sheet, in any order
  * @param outcomes every stage outcome, oldest first
+ * @param events refills and repairs, oldest first
  */
-record CellRecord(CellEntity cell, List<BuildSheet> sheets, List<StageOutcomeEntity> outcomes) {
+record CellRecord(
+        CellEntity cell, List<BuildSheet> sheets, List<StageOutcomeEntity> outcomes, List<CellEventEntity> events) {
 
     Cell view() {
         var sheet = presentSheet();
@@ -31,6 +33,10 @@ record CellRecord(CellEntity cell, List<BuildSheet> sheets, List<StageOutcomeEnt
                 recipe(),
                 area == null ? null : area.view(),
                 standingOutcomes(),
+                events.stream()
+                        .filter(CellEventEntity::isRefill)
+                        .map(event -> event.origin().acceptedAt())
+                        .toList(),
                 cell.origin().acceptedAt());
     }
 

@@ -7,18 +7,24 @@ import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Component;
 
-/** Gathers what was written about cells: three queries, however many cells. */
+/** Gathers what was written about cells: four queries, however many cells. */
 @Component
 class CellRecords {
 
     private final CellRepository cells;
     private final BuildSheetRepository sheets;
     private final StageOutcomeRepository outcomes;
+    private final CellEventRepository events;
 
-    CellRecords(CellRepository cells, BuildSheetRepository sheets, StageOutcomeRepository outcomes) {
+    CellRecords(
+            CellRepository cells,
+            BuildSheetRepository sheets,
+            StageOutcomeRepository outcomes,
+            CellEventRepository events) {
         this.cells = cells;
         this.sheets = sheets;
         this.outcomes = outcomes;
+        this.events = events;
     }
 
     /** The cell alone. */
@@ -26,7 +32,7 @@ class CellRecords {
         return cells.findById(id);
     }
 
-    /** A cell with its sheets and outcomes. */
+    /** A cell with its sheets, outcomes and events. */
     Optional<CellRecord> find(UUID id) {
         return cells.findById(id).map(List::of).map(this::gather).map(found -> found.get(0));
     }
@@ -41,11 +47,14 @@ class CellRecords {
         var sheetsOf = sheets.findByCellIdIn(ids).stream().collect(groupingBy(BuildSheet::cellId));
         var outcomesOf = outcomes.findByCellIdInOrderByOriginAcceptedAtAscIdAsc(ids).stream()
                 .collect(groupingBy(StageOutcomeEntity::cellId));
+        var eventsOf = events.findByCellIdInOrderByOriginAcceptedAtAscIdAsc(ids).stream()
+                .collect(groupingBy(CellEventEntity::cellId));
         return found.stream()
                 .map(cell -> new CellRecord(
                         cell,
                         sheetsOf.getOrDefault(cell.id(), List.of()),
-                        outcomesOf.getOrDefault(cell.id(), List.of())))
+                        outcomesOf.getOrDefault(cell.id(), List.of()),
+                        eventsOf.getOrDefault(cell.id(), List.of())))
                 .toList();
     }
 }

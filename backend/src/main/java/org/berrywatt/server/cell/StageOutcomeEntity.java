@@ -57,6 +57,10 @@ class StageOutcomeEntity {
         return replaces;
     }
 
+    Origin origin() {
+        return origin;
+    }
+
     StageOutcome view() {
         return new StageOutcome(id, stage, passed, failure, origin.acceptedAt());
     }

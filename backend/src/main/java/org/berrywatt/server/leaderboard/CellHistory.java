@@ -4,23 +4,27 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.stream.Stream;
 import org.berrywatt.contract.Remark;
 import org.berrywatt.light.Linearity;
 import org.berrywatt.light.LitCurrent;
 import org.berrywatt.reading.Settling;
 import org.berrywatt.reading.SolarCheck.Lit;
+import org.berrywatt.reading.TimedValue;
 import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.reading.ReadingKind;
 import org.berrywatt.server.reading.RecordedReading;
 import org.berrywatt.uncertainty.Estimate;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What all light readings of a cell tell together: whether it still settles, and whether its current follows the light.
  *
  * @param readings with a voltage, a current and the light of their station, oldest first
+ * @param refills when the cell was filled anew, oldest first
  */
-record CellHistory(List<LitReading> readings) {
+record CellHistory(List<LitReading> readings, List<Instant> refills) {
 
     /** A cell is taken as the same over this time, so that its lights can be compared (common practice, no source). */
     private static final Duration SAME_CELL = Duration.ofMinutes(30);
@@ -29,11 +33,13 @@ record CellHistory(List<LitReading> readings) {
     private static final double LEAST_SPAN = 1.5;
 
     static CellHistory of(Cell cell, List<RecordedReading> all, DayRecord day) {
-        return new CellHistory(all.stream()
-                .filter(reading -> reading.kind() == ReadingKind.LIGHT)
-                .filter(reading -> reading.current() != null && reading.voltage() != null)
-                .flatMap(reading -> lit(cell, reading, day).stream())
-                .toList());
+        return new CellHistory(
+                all.stream()
+                        .filter(reading -> reading.kind() == ReadingKind.LIGHT)
+                        .filter(reading -> reading.current() != null && reading.voltage() != null)
+                        .flatMap(reading -> lit(cell, reading, day).stream())
+                        .toList(),
+                cell.refills());
     }
 
     /** Readings up to an instant as the science takes them. */
@@ -50,21 +56,42 @@ record CellHistory(List<LitReading> readings) {
      * @param darkA current of the covered cell
      */
     List<Remark> remarks(RecordedReading counting, Estimate darkA) {
-        return Stream.of(settling(counting), linearity(counting, darkA))
+        return Stream.of(Remarks.refilled(refills), settling(counting), linearity(counting, darkA))
                 .flatMap(Optional::stream)
                 .toList();
     }
 
+    /** Current per light at the station where the cell was read last, since it was filled last. */
+    List<TimedValue> latestSeries() {
+        return readings.isEmpty()
+                ? List.of()
+                : series(
+                        readings.get(readings.size() - 1).stationId(),
+                        readings.get(readings.size() - 1).at());
+    }
+
     private Optional<Remark> settling(RecordedReading counting) {
-        var series = readings.stream()
-                .filter(reading -> reading.stationId().equals(counting.stationId()))
-                .filter(reading -> !reading.at().isAfter(counting.acceptedAt()))
-                .map(LitReading::currentPerLight)
-                .toList();
+        var series = series(counting.stationId(), counting.acceptedAt());
         return series.isEmpty()
                 ? Optional.empty()
                 : Remarks.settling(
                         Settling.of(series), series.get(series.size() - 1).at());
+    }
+
+    /** A cell settles anew from each filling. */
+    private List<TimedValue> series(@Nullable UUID stationId, Instant until) {
+        return sinceFilled(until)
+                .filter(reading -> reading.stationId().equals(stationId))
+                .filter(reading -> !reading.at().isAfter(until))
+                .map(LitReading::currentPerLight)
+                .toList();
+    }
+
+    private Stream<LitReading> sinceFilled(Instant at) {
+        var filled = refills.stream().filter(refill -> refill.isBefore(at)).reduce((earlier, later) -> later);
+        return readings.stream()
+                .filter(reading ->
+                        filled.filter(refill -> !reading.at().isAfter(refill)).isEmpty());
     }
 
     private Optional<Remark> linearity(RecordedReading counting, Estimate darkA) {

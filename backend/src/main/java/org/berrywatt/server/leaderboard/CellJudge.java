@@ -97,6 +97,7 @@ final class CellJudge {
                 .filter(it -> it.solarClass() == SolarClass.MIXED)
                 .map(Remarks::classified);
         Stream<Remark> sweep = gathered.evidence().passedOver().map(reading -> Remarks.SWEEP_STANDS).stream();
+        Stream<Remark> toggles = gathered.evidence().toggles().map(reading -> Remarks.TOGGLES_HELD).stream();
         Stream<Remark> notes = result.notes().stream().map(Remarks::note);
         return new Judged.Counts(
                 gathered.cell(),
@@ -104,6 +105,8 @@ final class CellJudge {
                 Drawn.of(result, deviates, gathered.cell().id()),
                 gathered.light().map(LightAtCell::station).orElse(""),
                 Verification.NOT_READ_AGAIN,
-                Stream.of(mixed, told.stream(), sweep, notes).flatMap(it -> it).toList());
+                Stream.of(mixed, told.stream(), sweep, toggles, notes)
+                        .flatMap(it -> it)
+                        .toList());
     }
 }

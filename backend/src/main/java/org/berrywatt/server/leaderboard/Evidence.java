@@ -21,22 +21,28 @@ import org.jspecify.annotations.Nullable;
  *
  * @param underLight light reading or load sweep
  * @param passedOver a light reading for which the sweep stands in
+ * @param toggles the latest series of light toggles
  */
 record Evidence(
-        Optional<RecordedReading> underLight, Optional<RecordedReading> dark, Optional<RecordedReading> passedOver) {
+        Optional<RecordedReading> underLight,
+        Optional<RecordedReading> dark,
+        Optional<RecordedReading> passedOver,
+        Optional<RecordedReading> toggles) {
 
     /** A fresh cell changes over tens of minutes (common practice, no source); half of that is safely the same cell. */
     static final Duration SWEEP_STANDS = Duration.ofMinutes(15);
 
     /** @param readings valid readings of one cell, oldest first */
     static Evidence among(List<RecordedReading> readings) {
-        Optional<RecordedReading> latest = latest(readings, reading -> reading.kind() != ReadingKind.DARK);
+        Optional<RecordedReading> latest =
+                latest(readings, reading -> reading.kind().isUnderLight());
         Optional<RecordedReading> sweep = latest.flatMap(reading -> sweepFor(reading, readings));
         Optional<RecordedReading> counting = sweep.or(() -> latest);
         return new Evidence(
                 counting,
                 counting.flatMap(reading -> nearestDark(reading, readings)).or(() -> lastDark(readings)),
-                sweep.flatMap(it -> latest));
+                sweep.flatMap(it -> latest),
+                latest(readings, reading -> reading.kind() == ReadingKind.TOGGLES));
     }
 
     private static Optional<RecordedReading> sweepFor(RecordedReading light, List<RecordedReading> readings) {

@@ -8,7 +8,6 @@ import org.berrywatt.normalise.LightAtCell;
 import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.cell.CellArea;
 import org.berrywatt.server.light.Station;
-import org.berrywatt.server.reading.ReadingKind;
 import org.berrywatt.server.reading.RecordedReading;
 
 /**
@@ -29,7 +28,7 @@ record Gathered(
     List<Gathered> byOthers(DayRecord day) {
         List<RecordedReading> all = day.readingsOf(cell);
         return all.stream()
-                .filter(reading -> reading.kind() != ReadingKind.DARK)
+                .filter(reading -> reading.kind().isUnderLight())
                 .map(RecordedReading::writtenBy)
                 .filter(other -> evidence.underLight()
                         .filter(counting -> !counting.writtenBy().equals(other))
@@ -41,8 +40,8 @@ record Gathered(
 
     private static List<RecordedReading> readBy(String person, List<RecordedReading> all) {
         return all.stream()
-                .filter(reading -> reading.kind() == ReadingKind.DARK
-                        || reading.writtenBy().equals(person))
+                .filter(reading ->
+                        !reading.kind().isUnderLight() || reading.writtenBy().equals(person))
                 .toList();
     }
 
@@ -58,8 +57,8 @@ record Gathered(
     Optional<ReadCell> complete() {
         return area().flatMap(area -> evidence.dark()
                 .flatMap(dark -> evidence.underLight()
-                        .flatMap(reading ->
-                                light.map(it -> new ReadCell(cell.teamId().toString(), area, dark, reading, it)))));
+                        .flatMap(reading -> light.map(it ->
+                                new ReadCell(cell.teamId().toString(), area, dark, reading, it, evidence.toggles())))));
     }
 
     /** What to do next, most urgent first: readings first, since a fresh cell does not wait. */

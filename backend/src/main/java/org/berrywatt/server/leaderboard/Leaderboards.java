@@ -8,6 +8,7 @@ import org.berrywatt.contract.ControlCellAnswer;
 import org.berrywatt.contract.LeaderboardState;
 import org.berrywatt.contract.LightPreviewAnswer;
 import org.berrywatt.contract.LightUseAnswer;
+import org.berrywatt.contract.SettlingAnswer;
 import org.berrywatt.contract.calculation.NormalisationRequest;
 import org.berrywatt.leaderboard.Rule;
 import org.berrywatt.normalise.Reference;
@@ -70,6 +71,12 @@ public class Leaderboards {
     /** What a cell tells of the stations at which it was read. */
     ControlCellAnswer asControl(Cell control) {
         return ControlCourse.of(control, records.of(control.labDayId()));
+    }
+
+    /** How a cell settles. */
+    public SettlingAnswer settling(Cell cell) {
+        return SettlingAnswers.of(
+                Gathered.of(cell, records.of(cell.labDayId())).history().latestSeries());
     }
 
     /** The result of a cell with its worked calculation. */

@@ -1,11 +1,16 @@
 package org.berrywatt.server.leaderboard;
 
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import org.berrywatt.meter.Display;
 import org.berrywatt.normalise.CellMeter;
 import org.berrywatt.normalise.Shown;
 import org.berrywatt.normalise.SweepRow;
 import org.berrywatt.normalise.UnderLight;
+import org.berrywatt.reading.DarkThresholds;
+import org.berrywatt.reading.LightToggles;
+import org.berrywatt.reading.LightToggles.Toggle;
 import org.berrywatt.reading.Terminals;
 import org.berrywatt.server.reading.Measured;
 import org.berrywatt.server.reading.ReadingKind;
@@ -32,6 +37,20 @@ final class Meter {
                 : METER.spot(
                         display(Objects.requireNonNull(reading.current())),
                         display(Objects.requireNonNull(reading.voltage())));
+    }
+
+    /** Covered and open in turn. */
+    static LightToggles toggles(RecordedReading reading) {
+        List<RecordedPoint> points = reading.points();
+        List<Toggle> series = IntStream.range(0, points.size())
+                .mapToObj(at -> new Toggle(at % 2 == 1, toggle(points.get(at))))
+                .toList();
+        return LightToggles.of(series, DarkThresholds.usual());
+    }
+
+    private static Estimate toggle(RecordedPoint point) {
+        Estimate voltageV = voltageV(point.voltage());
+        return voltageV == null ? Objects.requireNonNull(currentA(point.current())) : voltageV;
     }
 
     static Shown shownCurrent(Measured current) {

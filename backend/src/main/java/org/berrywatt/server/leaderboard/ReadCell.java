@@ -2,6 +2,7 @@ package org.berrywatt.server.leaderboard;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.berrywatt.light.Ultraviolet;
 import org.berrywatt.normalise.CellMeasurement;
@@ -23,8 +24,15 @@ import org.jspecify.annotations.Nullable;
  * A cell of which everything is known that a result needs, in the terms of the science.
  *
  * @param meter names the multimeter: each team has its own
+ * @param toggles where the shutter was used
  */
-record ReadCell(String meter, CellArea area, RecordedReading dark, RecordedReading underLight, LightAtCell light) {
+record ReadCell(
+        String meter,
+        CellArea area,
+        RecordedReading dark,
+        RecordedReading underLight,
+        LightAtCell light,
+        Optional<RecordedReading> toggles) {
 
     /**
      * Tells whether it is a solar cell.
@@ -37,7 +45,7 @@ record ReadCell(String meter, CellArea area, RecordedReading dark, RecordedReadi
         return SolarCheck.classify(
                 Meter.terminals(dark),
                 Stream.concat(earlier.stream(), Stream.of(latest)).toList(),
-                null,
+                toggles.map(Meter::toggles).orElse(null),
                 DarkThresholds.usual());
     }
 

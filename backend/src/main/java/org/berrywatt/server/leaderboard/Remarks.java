@@ -25,6 +25,7 @@ final class Remarks {
     static final Remark SWEEP_UNUSABLE = Remark.of("standing.sweepUnusable");
     static final Remark OUT_OF_RANGE = Remark.of("standing.outOfRange");
     static final Remark SWEEP_STANDS = Remark.of("standing.sweepStands");
+    static final Remark TOGGLES_HELD = Remark.of("standing.togglesHeld");
 
     private static final Remark OXIDE_ONLY = Remark.of("standing.oxideOnly");
 
@@ -55,6 +56,13 @@ final class Remarks {
 
     static Remark note(Note note) {
         return new Remark(note.key(), Map.copyOf(note.values()));
+    }
+
+    /** A refill is no secret: the result says how often. */
+    static Optional<Remark> refilled(List<Instant> refills) {
+        return refills.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Remark("standing.refilled", Map.of("times", refills.size())));
     }
 
     /** A cell that still changes: by how much, and when to read it again, in minutes after its latest reading. */
@@ -95,7 +103,7 @@ final class Remarks {
 
     private static double scale(Decider decider) {
         return switch (decider.key()) {
-            case "darkShare" -> 100;
+            case "darkShare", "toggleScatter" -> 100;
             case "voltage", "darkVoltage" -> 1000;
             default -> 1;
         };

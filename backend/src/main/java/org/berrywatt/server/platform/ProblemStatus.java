@@ -34,6 +34,7 @@ final class ProblemStatus {
                     SWEEP_NO_SPREAD,
                     SWEEP_WRONG_QUADRANT,
                     SWEEP_NOT_FALLING,
+                    TOGGLES_INCOMPLETE,
                     CALCULATION_OUT_OF_RANGE,
                     CALCULATION_LIST_LENGTH,
                     CALCULATION_EITHER,

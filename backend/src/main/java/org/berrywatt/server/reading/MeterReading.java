@@ -12,4 +12,5 @@ record MeterReading(
         @Nullable TypedAmount voltage,
         @Nullable TypedAmount current,
         List<SweepRow> points,
+        List<ToggleRow> toggles,
         boolean unusualConfirmed) {}

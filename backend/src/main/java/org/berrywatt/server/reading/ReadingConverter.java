@@ -33,9 +33,9 @@ final class ReadingConverter {
     /**
      * The reading in SI units.
      *
-     * @throws Refusal for an unknown kind, {@code station.missing} when a light reading or sweep has none, {@code
-     *     sweep.tooShort} outside [5, 60] rows, or when a number is refused, or when the rows make no curve, see {@link
-     *     SweepRows#sweep}
+     * @throws Refusal for an unknown kind, {@code station.missing} when a reading under light has none, {@code
+     *     sweep.tooShort} outside [5, 60] rows, {@code toggles.incomplete} outside [6, 20] rows, or when a number is refused,
+     *     or when the rows make no curve, see {@link SweepRows#sweep}
      */
     static MeterReading reading(ReadingRequest request) {
         return new ReadingConverter(request).reading();
@@ -46,7 +46,11 @@ final class ReadingConverter {
         if (kind != ReadingKind.DARK && request.stationId() == null) {
             throw Refusal.of(ProblemCode.STATION_MISSING).field("stationId");
         }
-        return kind == ReadingKind.SWEEP ? sweep() : single(kind);
+        return switch (kind) {
+            case SWEEP -> sweep();
+            case TOGGLES -> toggles();
+            case DARK, LIGHT -> single(kind);
+        };
     }
 
     private MeterReading single(ReadingKind kind) {
@@ -56,13 +60,21 @@ final class ReadingConverter {
                 amount("voltage", request.voltage(), Fields.VOLTAGE),
                 amount("current", request.current(), Fields.CURRENT),
                 List.of(),
+                List.of(),
                 request.unusualConfirmed());
     }
 
     private MeterReading sweep() {
         var rows = rows(Given.need("points", request.points()));
         requireCurve(rows);
-        return new MeterReading(ReadingKind.SWEEP, request.stationId(), null, null, rows, request.unusualConfirmed());
+        return new MeterReading(
+                ReadingKind.SWEEP, request.stationId(), null, null, rows, List.of(), request.unusualConfirmed());
+    }
+
+    private MeterReading toggles() {
+        var rows = new ToggleConverter(unusual).rows(Given.need("points", request.points()));
+        return new MeterReading(
+                ReadingKind.TOGGLES, request.stationId(), null, null, List.of(), rows, request.unusualConfirmed());
     }
 
     private List<SweepRow> rows(List<SweepPoint> points) {

@@ -11,6 +11,7 @@ import jakarta.persistence.OrderColumn;
 import jakarta.persistence.Table;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.berrywatt.server.typed.Origin;
 import org.berrywatt.server.typed.TypedAmount;
 import org.hibernate.annotations.BatchSize;
@@ -47,6 +48,12 @@ class ReadingEntity {
     @BatchSize(size = 200)
     private List<SweepRow> points;
 
+    @ElementCollection
+    @CollectionTable(name = "reading_toggle", joinColumns = @JoinColumn(name = "reading_id"))
+    @OrderColumn(name = "position")
+    @BatchSize(size = 200)
+    private List<ToggleRow> toggles;
+
     private boolean unusualConfirmed;
     private @Nullable UUID replaces;
 
@@ -64,6 +71,7 @@ class ReadingEntity {
         this.voltage = reading.voltage();
         this.current = reading.current();
         this.points = reading.points();
+        this.toggles = reading.toggles();
         this.unusualConfirmed = reading.unusualConfirmed();
         this.replaces = replaces;
         this.origin = origin;
@@ -91,7 +99,7 @@ class ReadingEntity {
     }
 
     MeterReading reading() {
-        return new MeterReading(ReadingKind.of(kind), stationId, voltage, current, points, unusualConfirmed);
+        return new MeterReading(ReadingKind.of(kind), stationId, voltage, current, points, toggles, unusualConfirmed);
     }
 
     RecordedReading view() {
@@ -102,7 +110,10 @@ class ReadingEntity {
                 stationId,
                 measured(voltage),
                 measured(current),
-                points.stream().map(SweepRow::view).toList(),
+                Stream.concat(
+                                points.stream().map(SweepRow::view),
+                                toggles.stream().map(ToggleRow::view))
+                        .toList(),
                 origin.writtenBy(),
                 origin.acceptedAt());
     }

@@ -10,7 +10,9 @@ public enum ReadingKind {
     /** Open-circuit voltage and short-circuit current under a station's light. */
     LIGHT("light"),
     /** Several loads under a station's light. */
-    SWEEP("sweep");
+    SWEEP("sweep"),
+    /** A station's light opened and covered in turn, three times or more. */
+    TOGGLES("toggles");
 
     static final List<String> KEYS =
             Arrays.stream(values()).map(ReadingKind::key).toList();
@@ -26,6 +28,11 @@ public enum ReadingKind {
                 .filter(kind -> kind.key.equals(key))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** Whether a result can be made of it. */
+    public boolean isUnderLight() {
+        return this == LIGHT || this == SWEEP;
     }
 
     public String key() {

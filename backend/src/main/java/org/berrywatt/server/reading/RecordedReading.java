@@ -8,10 +8,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * An accepted reading that no correction has replaced and that is not set aside.
  *
- * @param stationId where the light came from; set for light readings and sweeps
+ * @param stationId where the light came from; set for all but dark checks
  * @param voltage in V; set for dark checks and light readings
  * @param current in A, delivered current positive; set for dark checks and light readings
- * @param points rows of a sweep in the order typed, empty otherwise
+ * @param points rows of a sweep in the order typed; of light toggles, covered and open in turn; empty otherwise
  * @param writtenBy who wrote it, for example {@code "team 7d4c..."}
  * @param acceptedAt when the server accepted it; readings are ordered by this
  */

@@ -21,6 +21,11 @@ public record Origin(String writtenBy, Instant noticedAt, Instant acceptedAt) {
         return new Origin(writtenBy, held(Given.need("noticedAt", noticedAt)), acceptedAt);
     }
 
+    /** What the writer is, a team or a teacher, without saying which. */
+    public String writer() {
+        return writtenBy.split(" ", 2)[0];
+    }
+
     private static Instant held(Instant noticedAt) {
         if (noticedAt.isBefore(EARLIEST)) {
             return EARLIEST;

@@ -123,7 +123,9 @@ class PagesTest {
                         "#dark/" + cell,
                         "#light/" + cell,
                         "#sweep/" + cell,
-                        "#outcome/" + cell + "/bake")
+                        "#outcome/" + cell + "/bake",
+                        "#toggles/" + cell,
+                        "#work/" + cell)
                 .forEach(view -> look("/bench.html" + view));
     }
 

@@ -27,6 +27,7 @@ final class TeamPhone implements AutoCloseable {
     TeamPhone registerCell(String label) {
         tap("Register a cell");
         type("label", label);
+        tap("More, if you know it already");
         device.act(By.xpath("(//bw-area//input[@type='text'])[1]"), side -> side.sendKeys("15"));
         device.act(By.xpath("(//bw-area//input[@type='text'])[2]"), side -> side.sendKeys("15"));
         tap("Register this cell");

@@ -21,7 +21,7 @@ class LessonMattersTest {
     private static final UUID DAY = UUID.randomUUID();
     private static final Team TEAM = new Team(UUID.randomUUID(), DAY, "Larch", 0);
     private static final Cell CELL =
-            new Cell(UUID.randomUUID(), TEAM.id(), DAY, "L1", List.of(), null, List.of(), NOON);
+            new Cell(UUID.randomUUID(), TEAM.id(), DAY, "L1", List.of(), null, List.of(), List.of(), NOON);
 
     @Test
     void asksToTakeACellOffOnceItsTimeIsOverUntilItIsOut() {

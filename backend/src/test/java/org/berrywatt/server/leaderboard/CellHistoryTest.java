@@ -1,6 +1,7 @@
 package org.berrywatt.server.leaderboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.Objects;
 import java.util.UUID;
 import org.berrywatt.contract.CellResultAnswer;
 import org.berrywatt.contract.Remark;
+import org.berrywatt.contract.SettlingAnswer;
 import org.berrywatt.server.Rehearsal;
 import org.berrywatt.server.ServerTest;
 import org.berrywatt.server.cell.Cells;
@@ -60,6 +62,24 @@ class CellHistoryTest {
         assertThat(result().standing()).isEqualTo("counts");
     }
 
+    /** The curve above at 0 and at 20 min, in A per W/m2 of 1000 W/m2. */
+    @Test
+    void drawsTheCourseThroughFourReadings() {
+        day.minute(0).lit(cell, yard, "400 mV", "0.400 mA");
+        day.minute(10).lit(cell, yard, "400 mV", "0.643 mA");
+        day.minute(15).lit(cell, yard, "400 mV", "0.716 mA");
+        assertThat(settling().course()).isEmpty();
+        day.light(yard, "1000 W/m2");
+        day.minute(20).lit(cell, yard, "400 mV", "0.768 mA");
+
+        assertThat(settling().readings()).hasSize(4);
+        assertThat(settling().state()).isEqualTo("settling");
+        assertThat(settling().course().get(0).currentPerLight()).isCloseTo(0.400e-6, withinPercentage(2));
+        assertThat(settling().course())
+                .last()
+                .satisfies(end -> assertThat(end.at()).isEqualTo(settling().comeBackAt()));
+    }
+
     @Test
     void saysNothingOfACellThatStandsStill() {
         day.minute(0).lit(cell, yard, "400 mV", "0.900 mA");
@@ -68,6 +88,20 @@ class CellHistoryTest {
         day.minute(20).lit(cell, yard, "400 mV", "0.898 mA");
 
         assertThat(notes()).extracting(Remark::key).noneMatch(key -> key.startsWith("standing.settling"));
+    }
+
+    /** As above, but the cell was filled anew after the third reading: one reading since then tells nothing yet. */
+    @Test
+    void countsSettlingFromTheLastRefillAndSaysThatThereWasOne() {
+        day.minute(0).lit(cell, yard, "400 mV", "0.400 mA");
+        day.minute(10).lit(cell, yard, "400 mV", "0.643 mA");
+        day.minute(15).lit(cell, yard, "400 mV", "0.716 mA");
+        day.minute(17).refill(cell);
+        day.light(yard, "1000 W/m2");
+        day.minute(20).lit(cell, yard, "400 mV", "0.768 mA");
+
+        assertThat(notes()).extracting(Remark::key).noneMatch(key -> key.startsWith("standing.settling"));
+        assertThat(remark("standing.refilled").values()).isEqualTo(Map.of("times", 1));
     }
 
     @Test
@@ -112,6 +146,31 @@ class CellHistoryTest {
 
         assertThat(result().standing()).isEqualTo("waiting");
         assertThat(result().remark()).isEqualTo(Remark.of("standing.oxideOnly"));
+    }
+
+    @Test
+    void saysThatTheAnswerCameBackWithEachOpening() {
+        day.minute(0).lit(cell, yard, "400 mV", "0.900 mA");
+        day.toggles(cell, yard, "0 uA", "890 uA", "1 uA", "905 uA", "0 uA", "898 uA");
+
+        assertThat(remark("standing.togglesHeld")).isEqualTo(Remark.of("standing.togglesHeld"));
+        assertThat(result().standing()).isEqualTo("counts");
+    }
+
+    /** Changes of 895, 20 and 450 uA: their standard deviation is 438 uA, 96 % of the mean of 455 uA. */
+    @Test
+    void keepsACellWaitingWhoseAnswerDoesNotComeBack() {
+        day.minute(0).lit(cell, yard, "400 mV", "0.900 mA");
+        day.toggles(cell, yard, "0 uA", "895 uA", "0 uA", "20 uA", "0 uA", "450 uA");
+
+        assertThat(result().standing()).isEqualTo("waiting");
+        assertThat(result().remark()).isNotNull();
+        assertThat(Objects.requireNonNull(result().remark()).key()).isEqualTo("standing.noResponse.toggleScatter");
+        assertThat(Objects.requireNonNull(result().remark()).values()).containsEntry("value", 96.0);
+    }
+
+    private SettlingAnswer settling() {
+        return leaderboards.settling(cells.find(cell).orElseThrow());
     }
 
     private static double number(Remark remark, String name) {

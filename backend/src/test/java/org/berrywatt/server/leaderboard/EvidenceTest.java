@@ -91,6 +91,17 @@ class EvidenceTest {
         assertThat(evidence.underLight()).isEmpty();
     }
 
+    @Test
+    void takesLightTogglesForNoReadingUnderLight() {
+        var light = light(0, YARD);
+        var toggles = reading(ReadingKind.TOGGLES, YARD, 5);
+
+        var evidence = Evidence.among(List.of(light, toggles));
+
+        assertThat(evidence.underLight()).contains(light);
+        assertThat(evidence.toggles()).contains(toggles);
+    }
+
     private static RecordedReading dark(int minute) {
         return reading(ReadingKind.DARK, null, minute);
     }

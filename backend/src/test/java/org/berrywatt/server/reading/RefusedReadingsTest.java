@@ -114,7 +114,7 @@ class RefusedReadingsTest {
     void refusesAKindOfReadingThatIsNone() {
         var request = new ReadingRequest(cell, "smell", null, null, null, null, false, null, Bench.NOTICED);
         var problem = team.problem(team.put(request, READING, id), ProblemCode.CHOICE_UNKNOWN);
-        assertThat(problem.limit()).isEqualTo("dark, light, sweep");
+        assertThat(problem.limit()).isEqualTo("dark, light, sweep, toggles");
     }
 
     @Test
