@@ -77,10 +77,11 @@ const failureWords = outcome => (outcome.failure ? t(`catalogue.failure.${outcom
 const readingSection = (cell, readings, units) => html`<section class="flow"><h2>${t('page.bench.readings')}</h2>
   <ul class="bare readings">${KINDS.map(kind => readingRow(cell, kind, readings.filter(each => each.kind === kind), units))}</ul>
   ${curve(readings.filter(each => each.kind === 'sweep' && !each.pending).at(-1)?.points ?? [])}
-  <bw-settling .cellId=${cell.id} .mark=${settlingMark(cell, readings)}></bw-settling></section>`;
+  ${settling(cell, readings.filter(({ kind, acceptedAt }) => kind === 'light' && acceptedAt))}</section>`;
 
-/** Changes with each light reading that the server has and with each refill. */
-const settlingMark = ({ events }, readings) => [...readings.filter(({ kind, acceptedAt }) => kind === 'light' && acceptedAt), ...events].map(({ id }) => id).join();
+/** The mark changes with each light reading that the server has and with each refill. */
+const settling = ({ id, events }, lit) => (lit.length < 2 ? nothing
+  : html`<bw-settling .cellId=${id} .mark=${[...lit, ...events].map(each => each.id).join()}></bw-settling>`);
 
 function readingRow(cell, kind, readings, units) {
   const latest = readings.at(-1);
