@@ -1,5 +1,6 @@
 package org.berrywatt.server.safety;
 
+import jakarta.persistence.Column;
 import jakarta.persistence.Embedded;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
@@ -15,7 +16,9 @@ class Incident {
     @Id
     private UUID id;
 
+    @Column
     private UUID labDayId;
+
     private @Nullable UUID teamId;
     private @Nullable String zone;
     private String happened;
