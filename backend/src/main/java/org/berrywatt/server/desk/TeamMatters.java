@@ -24,7 +24,7 @@ final class TeamMatters {
     private static final Duration SILENT_WHILE_WAITING = Duration.ofMinutes(90);
 
     /** Then the lesson is over rather than every team stuck. */
-    private static final Duration QUIET = Duration.ofMinutes(120);
+    private static final Duration QUIET = Duration.ofHours(2);
 
     private static final Set<String> LONG_STAGES = Set.of("bake", "dye");
 

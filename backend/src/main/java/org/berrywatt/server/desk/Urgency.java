@@ -3,15 +3,21 @@ package org.berrywatt.server.desk;
 /** How soon something needs the teacher; the reasons for this order are in docs/decisions. */
 enum Urgency {
     /** Somebody may be hurt. */
-    HURT,
+    HURT(1),
     /** Something is spoilt by the minute. */
-    SPOILS,
+    SPOILS(2),
     /** A number cannot be trusted. */
-    DOUBT,
+    DOUBT(3),
     /** A team waits or has gone quiet. */
-    WAITS;
+    WAITS(4);
+
+    private final int number;
+
+    Urgency(int number) {
+        this.number = number;
+    }
 
     int number() {
-        return ordinal() + 1;
+        return number;
     }
 }

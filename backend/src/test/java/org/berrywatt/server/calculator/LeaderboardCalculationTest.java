@@ -165,7 +165,7 @@ class LeaderboardCalculationTest {
     @Test
     void comparesEfficienciesOfTheBusiestStationAlone() {
         var cells = List.of(cell("Larch", "a", 1, 0), cell("Larch", "b", 2, 0), cell("Spruce", "s", 9, 0));
-        cells.forEach(cell -> cell.put("station", cell.get("team").equals("Larch") ? "window" : "lamp"));
+        cells.forEach(cell -> cell.put("station", Objects.equals(cell.get("team"), "Larch") ? "window" : "lamp"));
         var request = request("meanOfDeclared", cells);
         request.put("rule", Map.of("metric", "efficiencyAsMeasured", "count", "meanOfDeclared"));
         var entries = entries(request);

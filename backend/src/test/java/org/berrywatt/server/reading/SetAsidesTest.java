@@ -2,6 +2,7 @@ package org.berrywatt.server.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.UUID;
 import org.berrywatt.contract.FinalRequest;
@@ -194,8 +195,8 @@ class SetAsidesTest {
     }
 
     private String result() {
-        return new String(
-                teacher.get("/api/cells/{id}/result", cell).getResponse().getContentAsByteArray());
+        var answer = teacher.get("/api/cells/{id}/result", cell);
+        return new String(answer.getResponse().getContentAsByteArray(), StandardCharsets.UTF_8);
     }
 
     private void read(UUID id, ReadingRequest request) {
