@@ -101,6 +101,9 @@ class PagesTest {
         Stream.of("/days.html", "/desk.html#", "/light.html#", "/findings.html#", "/wall.html#")
                 .map(page -> page.endsWith("#") ? page + bench.day.id() : page)
                 .forEach(this::look);
+        var desk = "/desk.html#" + bench.day.id();
+        look(desk + "/cell/" + bench.cell(bench.team("Team 5"), "T5"));
+        look(desk + "/panel/day");
     }
 
     @Test
