@@ -2,7 +2,9 @@
 import { t } from '../core/texts.js';
 import { html, render } from '../kit/element.js';
 import { LET_GO, arrived, toggled } from '../live/hold.js';
+import '../live/banner.js';
 import { followLeaderboard } from '../live/leaderboard.js';
+import { followRoom } from '../live/room.js';
 import { leaderNews } from '../wall/announce.js';
 import { wallFoot } from '../wall/foot.js';
 import { glide } from '../wall/glide.js';
@@ -20,6 +22,7 @@ const LEAF_STAYS_MS = 12_000;
 const main = document.getElementById('main');
 const labDayId = location.hash.slice(1);
 const link = followLeaderboard(labDayId);
+const room = followRoom(labDayId);
 const speech = leaderNews();
 let join = null;
 let joinKnownFor = null;
@@ -52,6 +55,7 @@ async function askHowToJoin(state) {
 
 function template(state, shown, count) {
   return html`${wallHead(state, link)}
+    <bw-banner .room=${room}></bw-banner>
     ${stage(state, shown, { join, moves: notes.moves })}
     ${wallFoot({ hold, news: notes.news, join, pageNumber, pageCount: isWide() ? count : 1, pause, turn, changeTheme })}
     <p class="unseen" role="status">${speech(state)}</p>`;
@@ -80,6 +84,7 @@ function stayAWhile() {
 
 main.replaceChildren();
 link.addEventListener('change', draw);
+room.addEventListener('change', () => requestAnimationFrame(draw)); // what the banner takes, the rows give
 addEventListener('hashchange', () => location.reload());
 new ResizeObserver(draw).observe(document.body);
 stayAWhile();
