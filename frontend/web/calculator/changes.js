@@ -1,4 +1,5 @@
 /** What is different from the numbers one began with, in words. */
+import { shownNumber } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { unitOf, symbolOf } from '../entry/wording.js';
 import { TYPED } from './address.js';
@@ -40,6 +41,5 @@ function typedWords({ text, unit }, units) {
 /** How a figure moved: "Power went up from 41 to 63 µW." The same digits count as no change. */
 export function moveSentence(name, before, now, unit) {
   if (before === now) return t('page.calculator.stayed', { name, now, unit });
-  const up = Number(now.replace(/[^\d.]/g, '')) > Number(before.replace(/[^\d.]/g, ''));
-  return t(up ? 'page.calculator.rose' : 'page.calculator.fell', { name, before, now, unit });
+  return t(shownNumber(now) > shownNumber(before) ? 'page.calculator.rose' : 'page.calculator.fell', { name, before, now, unit });
 }

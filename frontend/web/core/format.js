@@ -17,6 +17,10 @@ export const plain = value =>
 const written = (value, digits) =>
   new Intl.NumberFormat(NUMBERS, digits).formatToParts(value).map(partOf).join('');
 
+/** The number that such a text shows; `group` parts its thousands: ('6,3', '\u202f') -> 6.3. */
+export const shownNumber = (text, group = GROUP) =>
+  Number(text.replaceAll(group, '').replace(',', '.').replace(MINUS, '-'));
+
 const partOf = ({ type, value }) => ({ group: GROUP, minusSign: MINUS }[type] ?? value);
 
 /** Decimals that an uncertainty justifies: two digits of it when it begins with 1, else one; in [0, 6]. */
