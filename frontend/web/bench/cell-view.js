@@ -59,7 +59,7 @@ function stageRow(cell, stage) {
     <bw-icon name=${{ passed: 'fine', failed: 'impossible', next: 'next' }[stage.state] ?? 'waiting'}></bw-icon>
     <div><strong>${t(`catalogue.stage.${stage.key}`)}</strong>
       <p class="soft small">${words}${outcome?.acceptedAt ? ` · ${clock(outcome.acceptedAt)}` : ''}
-        ${outcome?.pending ? html`· ${t('page.bench.onThisPhone')}` : nothing}${outcome?.note ? html`<br>“${outcome.note}”` : nothing}</p></div>
+        ${outcome?.pending ? html`· ${t('page.bench.onThisPhone')}` : nothing}${outcome?.note ? html`<br>${t('page.quoted', { words: outcome.note })}` : nothing}</p></div>
     ${stage.state === 'open' ? nothing : html`<a class="button plain" href=${to('outcome', cell.id, stage.key)}
       aria-label=${t(outcome ? 'page.bench.correctStage' : 'page.bench.recordStage', { stage: t(`catalogue.stage.${stage.key}`) })}>
       ${t(outcome ? 'page.bench.correct' : 'page.bench.record')}</a>`}</li>`;
@@ -70,7 +70,7 @@ const isFilled = stages => stages.some(({ key, state }) => key === 'fill' && sta
 const eventRow = ({ kind, note, acceptedAt, pending }) => html`<li class="stage passed event">
   <bw-icon name="again"></bw-icon>
   <div><strong>${t(`page.bench.work.${kind}`)}</strong>
-    <p class="soft small">${acceptedAt ? clock(acceptedAt) : nothing}${pending ? t('page.bench.onThisPhone') : nothing}${note ? html`<br>“${note}”` : nothing}</p></div></li>`;
+    <p class="soft small">${acceptedAt ? clock(acceptedAt) : nothing}${pending ? t('page.bench.onThisPhone') : nothing}${note ? html`<br>${t('page.quoted', { words: note })}` : nothing}</p></div></li>`;
 
 const failureWords = outcome => (outcome.failure ? t(`catalogue.failure.${outcome.failure}`) : t('page.bench.failed'));
 

@@ -26,7 +26,7 @@ export function earlierOutcomes({ outcomes }) {
 
 const outcomeRow = ({ stage, passed, failure, note, acceptedAt, by }) => ({
   name: t(`catalogue.stage.${stage}`),
-  was: [passed ? t('page.bench.worked') : t(`catalogue.failure.${failure}`), note && `“${note}”`].filter(Boolean).join(' '),
+  was: [passed ? t('page.bench.worked') : t(`catalogue.failure.${failure}`), note && t('page.quoted', { words: note })].filter(Boolean).join(' '),
   at: acceptedAt, by,
 });
 

@@ -15,7 +15,7 @@ let minutes = '';
 export function announce({ day, room }, { reload }) {
   const standing = standingAnnouncement(room?.body, serverClock.now());
   return html`<section class="flow" aria-labelledby="announce"><h2 id="announce">${t('page.lesson.announce')}</h2>
-    ${standing ? html`<div class="apart"><p>“${standing.words}” <span class="soft small">${standing.until
+    ${standing ? html`<div class="apart"><p>${t('page.quoted', { words: standing.words })} <span class="soft small">${standing.until
         ? t('page.lesson.until', { time: clock(standing.until) }) : t('page.lesson.stays')}</span></p>
       <button class="button quiet" @click=${() => takeBack(standing, reload)}>${t('page.lesson.takeBack')}</button></div>` : nothing}
     <div class="narrow"><bw-form class="announce" .label=${t('page.lesson.announceSend')} .send=${values => send(day, values, reload)} .fields=${html`

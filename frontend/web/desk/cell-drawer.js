@@ -64,7 +64,7 @@ class CellDrawer extends PageElement {
     return html`<li class="story-line ${replacedBy ? 'out' : ''}"><bw-icon name=${passed ? 'fine' : 'impossible'}></bw-icon>
       <div><p><strong>${t(`catalogue.stage.${stage}`)}</strong> ${passed ? t('page.bench.worked') : t(`catalogue.failure.${failure}`)}
         <span class="soft small">${clock(acceptedAt)}</span></p>
-        ${note ? html`<p class="soft small">“${note}”</p>` : nothing}
+        ${note ? html`<p class="soft small">${t('page.quoted', { words: note })}</p>` : nothing}
         ${replacedBy ? html`<p class="soft small">${t('page.desk.corrected')}</p>` : nothing}</div></li>`;
   }
 
