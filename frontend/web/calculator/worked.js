@@ -1,12 +1,12 @@
 /** A worked calculation to redo by hand, and where its uncertainty comes from. */
-import { fixed, plusMinus } from '../core/format.js';
+import { fixed, plusMinus, spelled } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { html } from '../kit/kit.js';
 
 export const workedSteps = steps => html`<ol class="bare steps">${steps.map(step)}</ol>`;
 
 const step = ({ key, formula, substituted, result: value }) => html`<li><h3>${t(key)}</h3>
-  <p class="formula">${formula}</p><p class="formula soft">${substituted}</p><p class="formula"><strong>= ${value}</strong></p></li>`;
+  <p class="formula">${spelled(formula)}</p><p class="formula soft">${spelled(substituted)}</p><p class="formula"><strong>= ${spelled(value)}</strong></p></li>`;
 
 export const budgetShares = budget => html`<ul class="bare shares">${budget.map(share)}</ul>`;
 

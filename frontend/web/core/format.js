@@ -1,6 +1,6 @@
 /** Numbers, intervals and clock times for people. Digits follow the interval; nothing here computes a result. */
 
-import { DATES, GROUP, NUMBERS } from './language.js';
+import { DATES, DECIMAL, GROUP, NUMBERS } from './language.js';
 
 const MINUS = '\u2212';
 const PREFIXES = [[1e6, 'M'], [1e3, 'k'], [1, ''], [1e-3, 'm'], [1e-6, 'µ'], [1e-9, 'n']];
@@ -20,6 +20,10 @@ const written = (value, digits) =>
 /** The number that such a text shows; `group` parts its thousands: ('6,3', '\u202f') -> 6.3. */
 export const shownNumber = (text, group = GROUP) =>
   Number(text.replaceAll(group, '').replace(',', '.').replace(MINUS, '-'));
+
+/** A calculation as the server spells it, with this language's decimal mark and true minus signs: "0.51 · -3 mV" -> "0,51 · −3 mV". */
+export const spelled = (calculation, decimal = DECIMAL) =>
+  calculation.replace(/(?<=\d)\.(?=\d)/g, decimal).replace(/(?<![\w)])-(?=\d)/g, MINUS);
 
 const partOf = ({ type, value }) => ({ group: GROUP, minusSign: MINUS }[type] ?? value);
 

@@ -1,12 +1,12 @@
 /** The languages of the pages, and which of them this browser shows. */
 
 /**
- * One file of texts each, `texts/KEY.json`. `numbers` and `dates` say how those are written; `group` parts thousands, by a
- * thin space where the language would take the point that somebody may read as a decimal sign.
+ * One file of texts each, `texts/KEY.json`. `numbers` and `dates` say how those are written; `decimal` and `group` are the
+ * marks of a number. German parts thousands by a thin space, not by the point that somebody may read as a decimal mark.
  */
 export const LANGUAGES = Object.freeze({
-  en: { name: 'English', numbers: 'en', group: ',', dates: 'en-GB' },
-  de: { name: 'Deutsch', numbers: 'de-DE', group: '\u202f', dates: 'de-DE' },
+  en: { name: 'English', numbers: 'en', decimal: '.', group: ',', dates: 'en-GB' },
+  de: { name: 'Deutsch', numbers: 'de-DE', decimal: ',', group: '\u202f', dates: 'de-DE' },
 });
 
 const KEPT = 'berrywatt.language';
@@ -22,7 +22,7 @@ export function firstKnown(wanted) {
 export const language = firstKnown([chosen(), ...(globalThis.navigator?.languages ?? [])]);
 
 /** How this language writes numbers and dates. */
-export const { dates: DATES, numbers: NUMBERS, group: GROUP } = LANGUAGES[language];
+export const { dates: DATES, numbers: NUMBERS, decimal: DECIMAL, group: GROUP } = LANGUAGES[language];
 
 /** Keeps the choice for this browser and shows the page anew. */
 export function choose(key) {

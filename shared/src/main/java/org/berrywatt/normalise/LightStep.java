@@ -18,7 +18,7 @@ final class LightStep {
     }
 
     private static String lux(EffectiveIrradiance light) {
-        return Show.number(light.readingLx()) + " lx / " + Show.number(light.sunlightLxPerWm2()) + " lx per W/m² · ";
+        return Show.number(light.readingLx()) + " lx / " + Show.number(light.sunlightLxPerWm2()) + " lx/(W/m²) · ";
     }
 
     private static String watts(EffectiveIrradiance light) {

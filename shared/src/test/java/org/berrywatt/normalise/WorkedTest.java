@@ -53,7 +53,7 @@ class WorkedTest {
                 .isEqualTo(new Step(
                         "step.effectiveIrradiance",
                         "Geff = E / K · M",
-                        "10000 lx / 109.5 lx per W/m² · 1.000",
+                        "10000 lx / 109.5 lx/(W/m²) · 1.000",
                         "91.36 W/m²"));
     }
 
