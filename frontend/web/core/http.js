@@ -31,15 +31,15 @@ export class Unreachable extends Error {
 
 /** Makes the functions from a fetch, a way to read document.cookie, the language of refusals and a patience. */
 export function createHttp({ fetch, cookies, language = 'en', patienceMs = PATIENCE_MS }) {
-  async function exchange(method, path, { body, headers = {}, signal } = {}) {
+  async function exchange(method, path, { body, headers = {}, signal, cache } = {}) {
     if (!SAFE.has(method) && !xsrfToken(cookies())) await send('GET', '/api/access', undefined, {}, signal);
-    const response = await send(method, path, body, headers, signal);
+    const response = await send(method, path, body, headers, signal, cache);
     const content = await contentOf(response);
     if (!response.ok) throw new Refused(response.status, content ?? {});
     return { body: content, status: response.status, etag: response.headers.get('ETag') };
   }
 
-  async function send(method, path, body, headers, signal) {
+  async function send(method, path, body, headers, signal, cache = SAFE.has(method) ? 'no-cache' : 'no-store') {
     const abort = new AbortController();
     const giveUp = () => abort.abort();
     const timer = setTimeout(giveUp, patienceMs);
@@ -49,7 +49,7 @@ export function createHttp({ fetch, cookies, language = 'en', patienceMs = PATIE
       return await fetch(path, {
         method,
         credentials: 'same-origin',
-        cache: SAFE.has(method) ? 'no-cache' : 'no-store',
+        cache,
         headers: headersFor(method, body, headers),
         body: body === undefined ? undefined : JSON.stringify(body),
         signal: abort.signal,
@@ -74,6 +74,8 @@ export function createHttp({ fetch, cookies, language = 'en', patienceMs = PATIE
   return {
     exchange,
     get: path => bodyOf('GET', path),
+    /** A file of the pages: the browser may answer from what it keeps, for as long as the server said. */
+    file: url => bodyOf('GET', url, { cache: 'default' }),
     put: (path, body, headers) => bodyOf('PUT', path, { body, headers }),
     post: (path, body, headers) => bodyOf('POST', path, { body, headers }),
     /** Asks for something to be worked out; an abort of the signal ends it as Unreachable. */
@@ -92,7 +94,7 @@ async function contentOf(response) {
   return text === '' ? null : JSON.parse(text);
 }
 
-export const { ask, exchange, get, put, post } = createHttp({
+export const { ask, exchange, file, get, put, post } = createHttp({
   fetch: (...args) => globalThis.fetch(...args),
   cookies: () => document.cookie,
   language,

@@ -1,5 +1,5 @@
 /** Every sentence a person reads comes from one catalogue: t('page.bench.title'), t(key, { name: 'value' }). */
-import { get } from './http.js';
+import { file } from './http.js';
 import { plain } from './format.js';
 import { language } from './language.js';
 
@@ -7,7 +7,7 @@ const KEPT = `berrywatt.texts.${language}`;
 
 async function load() {
   try {
-    const fresh = await get(`/texts/${language}.json`);
+    const fresh = await file(new URL(`../texts/${language}.json`, import.meta.url));
     keep(fresh);
     return fresh;
   } catch (unreachable) {

@@ -1,5 +1,6 @@
 /** Opens a page: who is here, the band at the top, and a place to draw. */
-import { get, Refused } from '../core/http.js';
+import { caller } from '../core/caller.js';
+import { Refused } from '../core/http.js';
 import { t } from '../core/texts.js';
 import { html, render } from './element.js';
 import './header.js';
@@ -25,7 +26,7 @@ export async function openPage(here) {
 async function whoIsHere(draw) {
   for (;;) {
     try {
-      return await get('/api/access');
+      return await caller();
     } catch (error) {
       if (error instanceof Refused) throw error;
       draw(html`<bw-notice tone="unusual" .heading=${t('page.header.silent')} .text=${t('page.header.silentMore')}></bw-notice>`);

@@ -1,7 +1,7 @@
 package org.berrywatt.server.access;
 
-import java.io.IOException;
 import java.util.List;
+import org.berrywatt.server.platform.ServedPages;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -24,8 +24,8 @@ class AccessConfiguration implements WebMvcConfigurer {
 
     private final String contentPolicy;
 
-    AccessConfiguration() throws IOException {
-        contentPolicy = ContentPolicy.ofAllPages();
+    AccessConfiguration(ServedPages pages) {
+        contentPolicy = ContentPolicy.of(pages.texts());
     }
 
     @Override

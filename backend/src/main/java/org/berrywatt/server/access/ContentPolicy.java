@@ -1,18 +1,13 @@
 package org.berrywatt.server.access;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.Arrays;
 import java.util.Base64;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.springframework.core.io.Resource;
-import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
 
 /**
  * What a page of ours may load: files of this server, and one inline script, the import map, known by its SHA-256
@@ -25,12 +20,7 @@ final class ContentPolicy {
 
     private ContentPolicy() {}
 
-    /** Reads every page once; all carry the same map, so there is one hash. */
-    static String ofAllPages() throws IOException {
-        var pages = new PathMatchingResourcePatternResolver().getResources("classpath*:/static/*.html");
-        return of(Arrays.stream(pages).map(ContentPolicy::read));
-    }
-
+    /** The policy for pages as they are served. */
     static String of(Stream<String> pages) {
         var scripts = pages.flatMap(ContentPolicy::importMaps)
                 .distinct()
@@ -51,14 +41,6 @@ final class ContentPolicy {
             return Base64.getEncoder().encodeToString(digest);
         } catch (NoSuchAlgorithmException missing) {
             throw new IllegalStateException("every Java platform has SHA-256", missing);
-        }
-    }
-
-    private static String read(Resource page) {
-        try {
-            return page.getContentAsString(StandardCharsets.UTF_8);
-        } catch (IOException cause) {
-            throw new UncheckedIOException(cause);
         }
     }
 }

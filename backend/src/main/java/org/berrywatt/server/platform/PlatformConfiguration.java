@@ -9,7 +9,7 @@ import org.springframework.boot.context.properties.EnableConfigurationProperties
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
-/** The one clock of the server, so that tests may hold it, and its texts. */
+/** The one clock of the server, so that tests may hold it, its texts and its pages. */
 @Configuration(proxyBeanMethods = false)
 @EnableConfigurationProperties(BerrywattSettings.class)
 class PlatformConfiguration {
@@ -22,6 +22,11 @@ class PlatformConfiguration {
     @Bean
     Texts texts() {
         return Texts.load();
+    }
+
+    @Bean
+    ServedPages servedPages() {
+        return ServedPages.load();
     }
 
     /** Nobody reads the API description on a lab day; it is made when somebody asks for it. */

@@ -2,6 +2,11 @@ package org.berrywatt.server.platform;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+import java.util.stream.Stream;
 import org.berrywatt.server.ServerTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,6 +58,63 @@ class PageFilesTest {
         assertThat(server.get().uri(address)).hasStatusOk().hasHeader(HttpHeaders.CACHE_CONTROL, "max-age=43200");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"/core/http.js", "/css/tokens.css", "/webjars/lit/index.js", "/texts/en.json"})
+    void letsTheBrowserKeepAFileOfThisVersionForGood(String file) {
+        assertThat(server.get().uri(version() + file))
+                .hasStatusOk()
+                .hasHeader(HttpHeaders.CACHE_CONTROL, "max-age=31536000, public, immutable")
+                .body()
+                .isEqualTo(body(file));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/core/http.js", "/webjars/lit/index.js"})
+    void givesAPageOfAnotherVersionTodaysFileAndLetsNobodyKeepIt(String file) {
+        assertThat(server.get().uri("/at/0123456789ab" + file))
+                .hasStatusOk()
+                .hasHeader(HttpHeaders.CACHE_CONTROL, "no-cache")
+                .body()
+                .isEqualTo(body(file));
+    }
+
+    @Test
+    void namesNoFileOfAPageWithoutItsVersion() {
+        assertThat(server.get().uri("/bench.html"))
+                .bodyText()
+                .contains("src=\"" + version() + "/pages/bench.js\"", "\"idb\": \"" + version() + "/webjars/idb/")
+                .doesNotContainPattern("\"/(?!at/)[\\w-]+/");
+    }
+
+    @Test
+    void namesEveryModuleAhead() {
+        assertThat(server.get().uri("/bench.html"))
+                .bodyText()
+                .contains(Stream.of("/core/http.js", "/kit/element.js", "/bench/overview.js", "/webjars/lit/index.js")
+                        .map(module -> "<link rel=\"modulepreload\" href=\"" + version() + module + "\">")
+                        .toList());
+    }
+
+    /** CSP Level 3 compares the hash with what is between the tags as it was sent. */
+    @Test
+    void allowsTheImportMapThatItServes() throws NoSuchAlgorithmException {
+        var page = server.get().uri("/bench.html").exchange().getResponse();
+        var sent = new String(page.getContentAsByteArray(), StandardCharsets.UTF_8);
+        var map = sent.split("<script type=\"importmap\">", 2)[1].split("</script>", 2)[0];
+        var hash = MessageDigest.getInstance("SHA-256").digest(map.getBytes(StandardCharsets.UTF_8));
+        assertThat(page.getHeader("Content-Security-Policy"))
+                .contains("'sha256-" + Base64.getEncoder().encodeToString(hash) + "'");
+    }
+
+    private byte[] body(String address) {
+        return server.get().uri(address).exchange().getResponse().getContentAsByteArray();
+    }
+
+    private String version() {
+        var page = new String(body("/index.html"), StandardCharsets.UTF_8);
+        return page.substring(page.indexOf("/at/")).replaceFirst("(/at/[0-9a-f]{12})(?s:.*)", "$1");
+    }
+
     @Test
     void setsNoCookieWithAPage() {
         assertThat(server.get().uri("/index.html")).doesNotContainHeader(HttpHeaders.SET_COOKIE);
@@ -64,7 +126,10 @@ class PageFilesTest {
                 "/application.properties",
                 "/../application.properties",
                 "/%2e%2e/application.properties",
-                "/nowhere.html"
+                "/nowhere.html",
+                "/at/0123456789ab/nowhere.js",
+                "/at/0123456789ab/../application.properties",
+                "/at/%2e%2e/application.properties"
             })
     void answersANonexistentFileWithAProblem(String address) {
         assertThat(server.get().uri(address)).hasStatus4xxClientError();
