@@ -20,6 +20,13 @@ spec('hands out the body of an answer', async () => {
   same(await http(fake).get('/api/access'), { kind: 'nobody' });
 });
 
+spec('asks the server about an answer of its own again, and lets the browser keep a file', async () => {
+  const fake = server(() => answer(200, {}), () => answer(200, {}));
+  await http(fake).get('/api/catalogue');
+  await http(fake).file('/texts/en.json');
+  same(fake.asked.map(each => each.cache), ['no-cache', 'default']);
+});
+
 spec('sends the token of the cookie, decoded, with what changes something', async () => {
   const fake = server(() => answer(200, {}));
   await http(fake).put('/api/cells/1', { label: 'C1' });

@@ -18,6 +18,8 @@ public final class ServedPages {
     private static final Pattern MODULE = Pattern.compile("<script type=\"module\" src=\"([^\"]+)\"");
     private static final Pattern FIRST_MODULE = Pattern.compile("(?=<script type=\"module\")");
 
+    private static final String PRELOAD = "<link rel=\"modulepreload\" href=\"%s\" fetchpriority=\"%s\">\n";
+
     private final String version;
     private final Map<String, String> written;
     private final Map<String, String> served;
@@ -59,12 +61,16 @@ public final class ServedPages {
         return FILE.matcher(asked).replaceAll("\"/at/" + version + "/");
     }
 
-    /** A preload stands behind the import map, which has to come before the first module. */
+    /**
+     * A preload stands behind the import map, which has to come before the first module. What the page's first module asks
+     * the server for must not wait behind the modules of the others.
+     */
     private static String preloads(String page, ModuleTree modules) {
         var entries =
                 MODULE.matcher(page).results().map(found -> found.group(1)).toList();
+        var first = modules.needed(entries.subList(0, 1));
         return modules.needed(entries).stream()
-                .map("<link rel=\"modulepreload\" href=\"%s\">\n"::formatted)
+                .map(module -> PRELOAD.formatted(module, first.contains(module) ? "high" : "low"))
                 .collect(joining());
     }
 }

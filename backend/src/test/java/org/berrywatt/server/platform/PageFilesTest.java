@@ -91,7 +91,7 @@ class PageFilesTest {
         assertThat(server.get().uri("/bench.html"))
                 .bodyText()
                 .contains(Stream.of("/core/http.js", "/kit/element.js", "/bench/overview.js", "/webjars/lit/index.js")
-                        .map(module -> "<link rel=\"modulepreload\" href=\"" + version() + module + "\">")
+                        .map(module -> "<link rel=\"modulepreload\" href=\"" + version() + module + "\"")
                         .toList());
     }
 
