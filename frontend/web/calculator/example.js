@@ -1,5 +1,7 @@
 /** An invented cell to begin with: four square centimetres of berry-dyed film at a window. */
-const typed = (text, unit) => ({ text, unit });
+import { spelled } from '../core/format.js';
+
+const typed = (text, unit) => ({ text: spelled(text), unit });
 
 export const EXAMPLE = {
   label: '',
@@ -22,7 +24,7 @@ export const EXAMPLE = {
   voltageUnit: 'mV',
   currentUnit: 'uA',
   rows: [['10', '6.3'], ['100', '61'], ['220', '128'], ['330', '181'], ['470', '231'], ['680', '276'],
-    ['1000', '311'], ['2200', '360'], ['4700', '386'], ['10000', '399'], ['100000', '410']],
+    ['1000', '311'], ['2200', '360'], ['4700', '386'], ['10000', '399'], ['100000', '410']].map(row => row.map(text => spelled(text))),
   photocurrent: typed('650', 'uA'),
   saturation: typed('25', 'nA'),
   ideality: typed('1.6', 'one'),

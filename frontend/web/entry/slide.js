@@ -1,4 +1,5 @@
 /** A typed number with a slider under it: both show the same value, and either may be used. */
+import { DECIMAL } from '../core/language.js';
 import { readNumber } from '../core/quantity.js';
 import { PageElement, html } from '../kit/kit.js';
 import { verdictOn } from './echo.js';
@@ -29,8 +30,8 @@ class Slide extends PageElement {
   #slide({ detail: si }) {
     const unit = this.#unit;
     const text = String(Number(((si - unit.offsetSi) / unit.toSi).toPrecision(DIGITS)));
-    const sign = (this.value.text ?? '').includes(',') ? ',' : '.';
-    this.dispatchEvent(new CustomEvent('entered', { detail: { text: text.replace('.', sign), unit: unit.key }, bubbles: true }));
+    const mark = /[.,](?=[^.,]*$)/.exec(this.value.text ?? '')?.[0] ?? DECIMAL;
+    this.dispatchEvent(new CustomEvent('entered', { detail: { text: text.replace('.', mark), unit: unit.key }, bubbles: true }));
   }
 }
 
