@@ -11,7 +11,6 @@ import org.berrywatt.server.ServerTest;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.openqa.selenium.By;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
@@ -35,8 +34,17 @@ class SlowConnectionTest {
     private static final int LIMIT_ROUNDS = 6;
 
     private static final String FETCHED = """
-            return performance.getEntriesByType('resource')
+            return window.shownMs && performance.getEntriesByType('resource')
+              .filter(it => it.startTime < window.shownMs)
               .map(it => ({ name: it.name, startMs: it.startTime, endMs: it.responseEnd, bytes: it.transferSize }))""";
+
+    /** Notes when the cell is there: what the page goes on to fetch nobody waits for. */
+    private static final String NOTE_WHEN_SHOWN = """
+            new MutationObserver((changes, observer) => {
+              if (!document.querySelector('.slides a')) return;
+              window.shownMs = performance.now();
+              observer.disconnect();
+            }).observe(document, { childList: true, subtree: true });""";
 
     private final Bench bench;
     private final TeamPhone phone;
@@ -51,6 +59,9 @@ class SlowConnectionTest {
         phone.startTeam(bench.code(), "Snails").registerCell("S1");
         phone.device.driver().executeCdpCommand("Network.enable", Map.of());
         phone.device.driver().executeCdpCommand("Network.clearBrowserCache", Map.of());
+        phone.device
+                .driver()
+                .executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", NOTE_WHEN_SHOWN));
         phone.device.driver().executeCdpCommand("Network.emulateNetworkConditions", PROFILE);
     }
 
@@ -79,8 +90,7 @@ class SlowConnectionTest {
     @SuppressWarnings("unchecked")
     private List<Fetched> openBench() {
         phone.device.open("about:blank").open(phone.wifi.address() + "/bench.html");
-        phone.device.shown(By.cssSelector(".slides a"));
-        var found = (List<Map<String, Object>>) phone.device.driver().executeScript(FETCHED);
+        var found = (List<Map<String, Object>>) phone.device.answers(FETCHED);
         return found.stream().map(Fetched::of).toList();
     }
 
