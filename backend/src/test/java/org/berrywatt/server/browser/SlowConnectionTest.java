@@ -30,7 +30,7 @@ class SlowConnectionTest {
     private static final int FIRST_LIMIT_REQUESTS = 120;
     private static final int SECOND_LIMIT_REQUESTS = 20;
 
-    /** Files, who is here, the day, its cells, and two to spare; module by module it were a dozen. */
+    /** Files, who is here, the day, its cells, and two to spare; the modules alone lie six levels deep. */
     private static final int LIMIT_ROUNDS = 6;
 
     private static final String FETCHED = """
