@@ -1,0 +1,268 @@
+package org.berrywatt.server.browser;
+
+import static java.util.stream.Collectors.toMap;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Objects;
+import java.util.UUID;
+import org.berrywatt.contract.CellAnswer;
+import org.berrywatt.contract.CellRequest;
+import org.berrywatt.contract.FinalRequest;
+import org.berrywatt.contract.IrradianceRequest;
+import org.berrywatt.contract.LabDayRequest;
+import org.berrywatt.contract.ReadingAnswer;
+import org.berrywatt.contract.ReadingRequest;
+import org.berrywatt.contract.TeamAnswer;
+import org.berrywatt.contract.Typed;
+import org.berrywatt.server.Api;
+import org.berrywatt.server.Bench;
+import org.berrywatt.server.ServerTest;
+import org.berrywatt.server.access.Teachers;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** An afternoon with four phones, a Desk and a Wall: from joining to places that are final. */
+@ServerTest
+class AfternoonTest {
+
+    private static final String PASSWORD = "nine quiet copper spoons";
+
+    private final Bench bench;
+    private final MockMvcTester server;
+    private final JsonMapper json;
+    private final String address;
+    private final String teacherName = "Teacher " + UUID.randomUUID().toString().substring(0, 8);
+    private final UUID irradiance = UUID.randomUUID();
+    private final TeamPhone moths;
+    private final TeamPhone newts;
+    private final TeamPhone voles;
+    private final TeamPhone wrens;
+    private final Device desk = Device.laptop();
+    private final Device wall = Device.projector();
+    private final UUID station;
+    private final Instant lightRead = Instant.now();
+
+    AfternoonTest(
+            @Autowired MockMvcTester server,
+            @Autowired JsonMapper json,
+            @Autowired Teachers teachers,
+            @LocalServerPort int port) {
+        this.server = server;
+        this.json = json;
+        bench = new Bench(server, json);
+        station = bench.station("Window bench");
+        address = "http://127.0.0.1:" + port;
+        teachers.add(teacherName, PASSWORD);
+        moths = new TeamPhone(port);
+        newts = new TeamPhone(port);
+        voles = new TeamPhone(port);
+        wrens = new TeamPhone(port);
+    }
+
+    @BeforeEach
+    void openTheDay() {
+        oneCellEach(bench);
+        readTheLight(irradiance, "12000", null);
+        signIn(desk);
+        desk.open(address + "/desk.html#" + bench.day.id());
+        wall.open(address + "/wall.html#" + bench.day.id());
+        wall.showsText("No team yet");
+    }
+
+    @AfterEach
+    void putAway() throws Exception {
+        for (var phone : List.of(moths, newts, voles, wrens)) {
+            phone.close();
+        }
+        desk.close();
+        wall.close();
+    }
+
+    @Test
+    void playsAnAfternoonFromJoiningToFinalPlaces() {
+        join(moths, "Moths", "M1");
+        join(newts, "Newts", "N1");
+        join(voles, "Voles", "V1");
+        join(wrens, "Wrens", "W1");
+        desk.showsText("Wrens");
+
+        newts.darkCheck("N1", "180 mV", "300 uA").lightReading("N1", "200 mV", "320 uA");
+        desk.showsText("N1 is still a battery");
+        wall.showsText("still a battery");
+        desk.picture("afternoon-desk-battery");
+
+        moths.darkCheck("M1", "1 mV", "0 uA").lightReading("M1", "312 mV", "640 uA");
+        wrens.darkCheck("W1", "1 mV", "0 uA").lightReading("W1", "401 mV", "910 uA");
+        wall.waiting().until(it -> ranked() == 2);
+
+        voles.darkCheck("V1", "1 mV", "0 uA");
+        voles.device.showsText("Everything is with the server");
+        voles.wifi.cut();
+        voles.lightReading("V1", "280 mV", "420 uA");
+        voles.device.showsText("saved on this phone");
+        assertThat(ranked()).isEqualTo(2);
+        voles.wifi.mend();
+        wall.waiting().until(it -> ranked() == 3);
+
+        newts.darkCheck("N1", "2 mV", "4 uA").lightReading("N1", "350 mV", "520 uA");
+        wall.waiting().until(it -> ranked() == 4);
+        desk.waiting().until(it -> !desk.visibleText().contains("N1 is still a battery"));
+        wall.picture("afternoon-wall-four-teams");
+
+        var before = figure("Wrens");
+        readTheLight(UUID.randomUUID(), "9000", irradiance);
+        wall.waiting().until(it -> figure("Wrens") > before * 1.2);
+
+        bench.setEntry(false);
+        makeFinal();
+        wall.showsText("Entry is closed.");
+        moths.lightReading("M1", "500 mV", "2000 uA");
+        moths.device.showsText("not accepted");
+        wall.picture("afternoon-wall-final");
+
+        assertThat(figure("Wrens")).isPositive();
+        assertThat(places(enterInAnotherOrder())).isEqualTo(places(bench));
+    }
+
+    private void join(TeamPhone phone, String team, String label) {
+        phone.startTeam(bench.code(), team).registerCell(label);
+    }
+
+    private void readTheLight(UUID id, String lux, @Nullable UUID replaces) {
+        var request = new IrradianceRequest(station, new Typed(lux, "lx"), replaces, lightRead);
+        assertThat(bench.teacher.put(request, "/api/irradiances/{id}", id)).hasStatusOk();
+    }
+
+    private static void oneCellEach(Bench day) {
+        var request = new LabDayRequest(
+                day.day.title(),
+                day.day.date(),
+                new Typed("100", "Wm2"),
+                new Typed("1", "cm2"),
+                "medianOfDeclared",
+                1,
+                true);
+        assertThat(day.teacher.putIfMatch("\"0\"", request, "/api/labdays/{id}", day.day.id()))
+                .hasStatusOk();
+    }
+
+    private void makeFinal() {
+        assertThat(bench.teacher.put(new FinalRequest(true, null), "/api/labdays/{id}/final", bench.day.id()))
+                .hasStatusOk();
+    }
+
+    private void signIn(Device device) {
+        device.open(address + "/index.html");
+        device.driver()
+                .executeAsyncScript(
+                        "const done = arguments[arguments.length - 1];"
+                                + "fetch('/api/access').then(() => fetch('/api/access/sign-in', {method: 'POST',"
+                                + " body: JSON.stringify({name: '" + teacherName + "', password: '" + PASSWORD + "'}),"
+                                + " headers: {'Content-Type': 'application/json',"
+                                + " 'X-XSRF-TOKEN': document.cookie.match(/XSRF-TOKEN=([^;]+)/)[1]}})).then(it => done(it.status))");
+    }
+
+    /** Teams with a figure, as the Wall's table has them. */
+    private long ranked() {
+        return wall.driver().findElements(By.cssSelector("tr[data-team]:not([data-value=''])")).stream()
+                .count();
+    }
+
+    private double figure(String team) {
+        return standing(bench, team).at("/powerDensityWm2/value").asDouble();
+    }
+
+    private JsonNode standing(Bench day, String team) {
+        return teams(day)
+                .valueStream()
+                .filter(it -> it.get("name").asString().equals(team))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private JsonNode teams(Bench day) {
+        var answer =
+                server.get().uri("/api/labdays/{id}/leaderboard", day.day.id()).exchange();
+        return json.readTree(answer.getResponse().getContentAsByteArray()).at("/body/teams");
+    }
+
+    /** Name, place and figure of every team in order. */
+    private List<String> places(Bench day) {
+        return teams(day)
+                .valueStream()
+                .map(team ->
+                        team.get("name").asString() + " " + team.get("place") + " " + team.at("/powerDensityWm2/value"))
+                .toList();
+    }
+
+    /** The same records on a day of their own, the last ones first. */
+    private Bench enterInAnotherOrder() {
+        var other = new Bench(server, json);
+        oneCellEach(other);
+        var otherStation = other.station("Window bench");
+        var light = new IrradianceRequest(otherStation, new Typed("9000", "lx"), null, lightRead);
+        var names = bench
+                .teacher
+                .answers(bench.teacher.get("/api/labdays/{id}/teams", bench.day.id()), TeamAnswer.class)
+                .stream()
+                .collect(toMap(TeamAnswer::id, TeamAnswer::name));
+        for (var cell : reversed(bench.teacher.answers(
+                bench.teacher.get("/api/labdays/{id}/cells", bench.day.id()), CellAnswer.class))) {
+            enter(other, otherStation, Objects.requireNonNull(names.get(cell.teamId())), cell);
+        }
+        assertThat(other.teacher.put(light, "/api/irradiances/{id}", UUID.randomUUID()))
+                .hasStatusOk();
+        other.setEntry(false);
+        return other;
+    }
+
+    private void enter(Bench other, UUID otherStation, String team, CellAnswer cell) {
+        Api phone = other.team(team);
+        var copy = UUID.randomUUID();
+        var register = new CellRequest(
+                Bench.teamId(phone), cell.label(), List.of(), new Typed("15 x 15", "mm"), cell.registeredAt());
+        assertThat(phone.put(register, "/api/cells/{id}", copy)).hasStatusOk();
+        for (var reading : latest(cell)) {
+            var request = new ReadingRequest(
+                    copy,
+                    reading.kind(),
+                    reading.stationId() == null ? null : otherStation,
+                    reading.voltage(),
+                    reading.current(),
+                    null,
+                    true,
+                    null,
+                    reading.acceptedAt());
+            assertThat(phone.put(request, "/api/readings/{id}", UUID.randomUUID()))
+                    .hasStatusOk();
+        }
+    }
+
+    /** The dark check and the light reading that count, the light reading first. */
+    private List<ReadingAnswer> latest(CellAnswer cell) {
+        var readings =
+                bench.teacher.answers(bench.teacher.get("/api/cells/{id}/readings", cell.id()), ReadingAnswer.class);
+        var byKind = new LinkedHashMap<String, ReadingAnswer>();
+        readings.forEach(reading -> byKind.put(reading.kind(), reading));
+        return reversed(List.copyOf(byKind.values()));
+    }
+
+    private static <T> List<T> reversed(List<T> list) {
+        var copy = new ArrayList<>(list);
+        Collections.reverse(copy);
+        return copy;
+    }
+}
