@@ -4,7 +4,7 @@ import { has, t } from '../core/texts.js';
 export function whyNot({ cells }) {
   if (cells.length === 0) return t('page.wall.noCell');
   const out = cells.filter(cell => cell.standing !== 'counts').sort(waitingFirst);
-  if (out.length === 0) return t('page.wall.allCount', { count: cells.length });
+  if (out.length === 0) return cells.length === 1 ? t('page.wall.oneCounts') : t('page.wall.allCount', { count: cells.length });
   return [...byReason(out)].map(([reason, labels]) => `${labels.join(', ')} ${reason}`).join('; ');
 }
 

@@ -1,25 +1,13 @@
 package org.berrywatt.server.browser;
 
-import static java.util.stream.Collectors.toMap;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Objects;
 import java.util.UUID;
-import org.berrywatt.contract.CellAnswer;
-import org.berrywatt.contract.CellRequest;
 import org.berrywatt.contract.FinalRequest;
 import org.berrywatt.contract.IrradianceRequest;
-import org.berrywatt.contract.LabDayRequest;
-import org.berrywatt.contract.ReadingAnswer;
-import org.berrywatt.contract.ReadingRequest;
-import org.berrywatt.contract.TeamAnswer;
 import org.berrywatt.contract.Typed;
-import org.berrywatt.server.Api;
 import org.berrywatt.server.Bench;
 import org.berrywatt.server.ServerTest;
 import org.berrywatt.server.access.Teachers;
@@ -31,7 +19,6 @@ import org.openqa.selenium.By;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
-import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** An afternoon with four phones, a Desk and a Wall: from joining to places that are final. */
@@ -74,7 +61,7 @@ class AfternoonTest {
 
     @BeforeEach
     void openTheDay() {
-        oneCellEach(bench);
+        SameDayAgain.oneCellEach(bench);
         readTheLight(irradiance, "12000", null);
         signIn(desk);
         desk.open(address + "/desk.html#" + bench.day.id());
@@ -122,9 +109,9 @@ class AfternoonTest {
         desk.waiting().until(it -> !desk.visibleText().contains("N1 is still a battery"));
         wall.picture("afternoon-wall-four-teams");
 
-        var before = figure("Wrens");
+        var before = figureOnTheWall("Wrens");
         readTheLight(UUID.randomUUID(), "9000", irradiance);
-        wall.waiting().until(it -> figure("Wrens") > before * 1.2);
+        wall.waiting().until(it -> figureOnTheWall("Wrens") > before * 1.2);
 
         bench.setEntry(false);
         makeFinal();
@@ -133,8 +120,9 @@ class AfternoonTest {
         moths.device.showsText("not accepted");
         wall.picture("afternoon-wall-final");
 
-        assertThat(figure("Wrens")).isPositive();
-        assertThat(places(enterInAnotherOrder())).isEqualTo(places(bench));
+        var again = new SameDayAgain(server, json, bench, new Typed("9000", "lx"), lightRead);
+        assertThat(figureOnTheWall("Wrens")).isPositive();
+        assertThat(again.placesWhenEnteredInReverse()).isEqualTo(again.places());
     }
 
     private void join(TeamPhone phone, String team, String label) {
@@ -144,19 +132,6 @@ class AfternoonTest {
     private void readTheLight(UUID id, String lux, @Nullable UUID replaces) {
         var request = new IrradianceRequest(station, new Typed(lux, "lx"), replaces, lightRead);
         assertThat(bench.teacher.put(request, "/api/irradiances/{id}", id)).hasStatusOk();
-    }
-
-    private static void oneCellEach(Bench day) {
-        var request = new LabDayRequest(
-                day.day.title(),
-                day.day.date(),
-                new Typed("100", "Wm2"),
-                new Typed("1", "cm2"),
-                "medianOfDeclared",
-                1,
-                true);
-        assertThat(day.teacher.putIfMatch("\"0\"", request, "/api/labdays/{id}", day.day.id()))
-                .hasStatusOk();
     }
 
     private void makeFinal() {
@@ -195,88 +170,15 @@ class AfternoonTest {
                 .size();
     }
 
-    private double figure(String team) {
-        return standing(bench, team).at("/powerDensityWm2/value").asDouble();
-    }
-
-    private JsonNode standing(Bench day, String team) {
-        return teams(day)
-                .valueStream()
-                .filter(it -> it.get("name").asString().equals(team))
+    /** A team's figure as the Wall has it; 0 while it has none. */
+    private double figureOnTheWall(String team) {
+        turnToThePlaces();
+        var row = By.xpath("//tr[@data-team][contains(., '" + team + "')]");
+        return wall.driver().findElements(row).stream()
+                .map(it -> it.getDomAttribute("data-value"))
+                .filter(value -> value != null && !value.isEmpty())
+                .mapToDouble(Double::parseDouble)
                 .findFirst()
-                .orElseThrow();
-    }
-
-    private JsonNode teams(Bench day) {
-        var answer =
-                server.get().uri("/api/labdays/{id}/leaderboard", day.day.id()).exchange();
-        return json.readTree(answer.getResponse().getContentAsByteArray()).at("/body/teams");
-    }
-
-    /** Name, place and figure of every team in order. */
-    private List<String> places(Bench day) {
-        return teams(day)
-                .valueStream()
-                .map(team ->
-                        team.get("name").asString() + " " + team.get("place") + " " + team.at("/powerDensityWm2/value"))
-                .toList();
-    }
-
-    /** The same records on a day of their own, the last ones first. */
-    private Bench enterInAnotherOrder() {
-        var other = new Bench(server, json);
-        oneCellEach(other);
-        var otherStation = other.station("Window bench");
-        var light = new IrradianceRequest(otherStation, new Typed("9000", "lx"), null, lightRead);
-        var names = bench
-                .teacher
-                .answers(bench.teacher.get("/api/labdays/{id}/teams", bench.day.id()), TeamAnswer.class)
-                .stream()
-                .collect(toMap(TeamAnswer::id, TeamAnswer::name));
-        for (var cell : reversed(bench.teacher.answers(
-                bench.teacher.get("/api/labdays/{id}/cells", bench.day.id()), CellAnswer.class))) {
-            enter(other, otherStation, Objects.requireNonNull(names.get(cell.teamId())), cell);
-        }
-        assertThat(other.teacher.put(light, "/api/irradiances/{id}", UUID.randomUUID()))
-                .hasStatusOk();
-        other.setEntry(false);
-        return other;
-    }
-
-    private void enter(Bench other, UUID otherStation, String team, CellAnswer cell) {
-        Api phone = other.team(team);
-        var copy = UUID.randomUUID();
-        var register = new CellRequest(
-                Bench.teamId(phone), cell.label(), List.of(), new Typed("15 x 15", "mm"), cell.registeredAt());
-        assertThat(phone.put(register, "/api/cells/{id}", copy)).hasStatusOk();
-        for (var reading : latest(cell)) {
-            var request = new ReadingRequest(
-                    copy,
-                    reading.kind(),
-                    reading.stationId() == null ? null : otherStation,
-                    reading.voltage(),
-                    reading.current(),
-                    null,
-                    true,
-                    null,
-                    reading.acceptedAt());
-            assertThat(phone.put(request, "/api/readings/{id}", UUID.randomUUID()))
-                    .hasStatusOk();
-        }
-    }
-
-    /** The dark check and the light reading that count, the light reading first. */
-    private List<ReadingAnswer> latest(CellAnswer cell) {
-        var readings =
-                bench.teacher.answers(bench.teacher.get("/api/cells/{id}/readings", cell.id()), ReadingAnswer.class);
-        var byKind = new LinkedHashMap<String, ReadingAnswer>();
-        readings.forEach(reading -> byKind.put(reading.kind(), reading));
-        return reversed(List.copyOf(byKind.values()));
-    }
-
-    private static <T> List<T> reversed(List<T> list) {
-        var copy = new ArrayList<>(list);
-        Collections.reverse(copy);
-        return copy;
+                .orElse(0);
     }
 }
