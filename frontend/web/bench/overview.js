@@ -29,12 +29,22 @@ function howAreWeDoing(data) {
     ${data.labDay && !data.labDay.entryOpen ? html`<bw-notice tone="unusual" .text=${t('page.bench.closed')}></bw-notice>` : nothing}`;
 }
 
-function placed({ place: own, placeLow, placeHigh, powerDensityWm2 }, { leaderboard }) {
+function placed(standing, { leaderboard }) {
+  const { place: own, placeLow, placeHigh, powerDensityWm2 } = standing;
   const teams = leaderboard.teams.length;
   const power = powerDensityWm2 && powerDensityTexts(powerDensityWm2);
   return html`<p class="figure">${place(own)} <span class="unit">${t('page.bench.ofTeams', { teams })}</span></p>
     ${placeLow !== placeHigh ? html`<p>${t('page.bench.placeRange', { low: place(placeLow), high: place(placeHigh) })}</p>` : nothing}
-    ${power ? html`<p class="soft">${t('page.bench.teamPower', power)}</p>` : nothing}`;
+    ${power ? html`<p class="soft">${t('page.bench.teamPower', power)}</p>` : nothing}
+    ${ahead(standing, leaderboard.teams)}`;
+}
+
+/** How sure it is that the team is above the next one in order. */
+function ahead(standing, teams) {
+  const next = teams[teams.indexOf(standing) + 1];
+  if (standing.chanceAboveNext == null || next?.place == null) return nothing;
+  const percent = Math.round(100 * standing.chanceAboveNext);
+  return html`<p class="soft">${t('page.bench.chanceAhead', { percent, team: next.name })}</p>`;
 }
 
 /** Cells that wait, with the first thing that each of them lacks. */
