@@ -87,8 +87,7 @@ record SameDayAgain(MockMvcTester server, JsonMapper json, Bench first, Typed li
     }
 
     private List<CellAnswer> cells() {
-        return first.teacher.answers(
-                first.teacher.get("/api/labdays/{id}/cells", first.day.id()), CellAnswer.class);
+        return first.teacher.answers(first.teacher.get("/api/labdays/{id}/cells", first.day.id()), CellAnswer.class);
     }
 
     /** The latest reading of each kind. */
@@ -101,7 +100,8 @@ record SameDayAgain(MockMvcTester server, JsonMapper json, Bench first, Typed li
     }
 
     private String teamOf(CellAnswer cell) {
-        var names = first.teacher
+        var names = first
+                .teacher
                 .answers(first.teacher.get("/api/labdays/{id}/teams", first.day.id()), TeamAnswer.class)
                 .stream()
                 .collect(toMap(TeamAnswer::id, TeamAnswer::name));
@@ -117,7 +117,8 @@ record SameDayAgain(MockMvcTester server, JsonMapper json, Bench first, Typed li
     }
 
     private JsonNode teams(Bench day) {
-        var answer = server.get().uri("/api/labdays/{id}/leaderboard", day.day.id()).exchange();
+        var answer =
+                server.get().uri("/api/labdays/{id}/leaderboard", day.day.id()).exchange();
         return json.readTree(answer.getResponse().getContentAsByteArray()).at("/body/teams");
     }
 
