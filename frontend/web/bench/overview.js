@@ -43,7 +43,7 @@ function placed(standing, { leaderboard }) {
 function ahead(standing, teams) {
   const next = teams[teams.indexOf(standing) + 1];
   if (standing.chanceAboveNext == null || next?.place == null) return nothing;
-  const percent = Math.round(100 * standing.chanceAboveNext);
+  const percent = Math.min(99, Math.max(1, Math.round(100 * standing.chanceAboveNext))); // trials make nothing certain
   return html`<p class="soft">${t('page.bench.chanceAhead', { percent, team: next.name })}</p>`;
 }
 
