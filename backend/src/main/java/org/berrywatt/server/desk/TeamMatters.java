@@ -26,6 +26,9 @@ final class TeamMatters {
     /** Then the lesson is over rather than every team stuck. */
     private static final Duration QUIET = Duration.ofHours(2);
 
+    /** A team that was last heard of longer ago was here for another lesson (common practice, no source). */
+    private static final Duration ANOTHER_LESSON = Duration.ofHours(8);
+
     private static final Set<String> LONG_STAGES = Set.of("bake", "dye");
 
     private TeamMatters() {}
@@ -49,8 +52,12 @@ final class TeamMatters {
 
     private static Stream<Matter> silent(DeskRecord record) {
         return record.teams().stream()
-                .filter(team -> age(lastSign(team, record), record).compareTo(patience(team, record)) > 0)
+                .filter(team -> isMissed(age(lastSign(team, record), record), patience(team, record)))
                 .map(team -> silent(team, lastSign(team, record), record));
+    }
+
+    private static boolean isMissed(Duration age, Duration patience) {
+        return age.compareTo(patience) > 0 && age.compareTo(ANOTHER_LESSON) < 0;
     }
 
     private static Matter silent(Team team, Instant last, DeskRecord record) {

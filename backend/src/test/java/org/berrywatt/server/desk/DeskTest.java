@@ -155,6 +155,14 @@ class DeskTest {
     }
 
     @Test
+    void doesNotMissATeamThatWasHereForAnotherLesson() {
+        var rowan = day.team("Rowan");
+        day.minute(9 * 60).cell(rowan, "R1", null);
+        assertThat(keysAt(9 * 60 + 10)).isEmpty();
+        assertThat(itemsAt(9 * 60 + 21)).extracting(AttentionItem::teamId).containsExactly(rowan);
+    }
+
+    @Test
     void keepsWhatIsPutOffOnTheListWithTheTimeAtWhichItComesBack() {
         var id = itemsAt(30).get(0).id();
         var seen = desk.putOff(day.labDayId, new PutOffRequest(id, 10), Rehearsal.TEACHER, minute(30));
