@@ -8,7 +8,7 @@ import java.time.Instant;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
-/** A choice of a day's control cell; written once, the latest holds. */
+/** A choice of a day's control cell; written once, the one with the highest position holds. */
 @Entity
 @Table(name = "control_cell")
 class ControlCellEntity {
@@ -18,6 +18,9 @@ class ControlCellEntity {
 
     @Column(nullable = false)
     private UUID labDayId;
+
+    @Column(nullable = false)
+    private int position;
 
     private @Nullable UUID cellId;
 
@@ -29,12 +32,17 @@ class ControlCellEntity {
 
     protected ControlCellEntity() {}
 
-    ControlCellEntity(UUID labDayId, @Nullable UUID cellId, String writtenBy, Instant chosenAt) {
+    ControlCellEntity(UUID labDayId, int position, @Nullable UUID cellId, String writtenBy, Instant chosenAt) {
         this.id = UUID.randomUUID();
         this.labDayId = labDayId;
+        this.position = position;
         this.cellId = cellId;
         this.writtenBy = writtenBy;
         this.chosenAt = chosenAt;
+    }
+
+    int position() {
+        return position;
     }
 
     @Nullable

@@ -6,5 +6,5 @@ import org.springframework.data.repository.Repository;
 
 interface ControlCellRepository extends Repository<ControlCellEntity, UUID> {
 
-    Optional<ControlCellEntity> findFirstByLabDayIdOrderByChosenAtDescIdDesc(UUID labDayId);
+    Optional<ControlCellEntity> findFirstByLabDayIdOrderByPositionDesc(UUID labDayId);
 }

@@ -43,21 +43,22 @@ public class ControlCells {
         caller.requireTeacher();
         days.holdAlone(labDayId);
         requireOfDay(request.cellId(), labDayId);
-        if (!Objects.equals(request.cellId(), cellId(labDayId))) {
-            store.persist(new ControlCellEntity(labDayId, request.cellId(), caller.signature(), at));
+        var latest = latest(labDayId);
+        if (!Objects.equals(
+                request.cellId(), latest.map(ControlCellEntity::cellId).orElse(null))) {
+            int position = latest.map(ControlCellEntity::position).orElse(0) + 1;
+            store.persist(new ControlCellEntity(labDayId, position, request.cellId(), caller.signature(), at));
         }
     }
 
     /** The control cell of a day, or empty. */
     @Transactional(readOnly = true)
     public Optional<Cell> ofLabDay(UUID labDayId) {
-        return Optional.ofNullable(cellId(labDayId)).flatMap(cells::find);
+        return latest(labDayId).map(ControlCellEntity::cellId).flatMap(cells::find);
     }
 
-    private @Nullable UUID cellId(UUID labDayId) {
-        return choices.findFirstByLabDayIdOrderByChosenAtDescIdDesc(labDayId)
-                .map(ControlCellEntity::cellId)
-                .orElse(null);
+    private Optional<ControlCellEntity> latest(UUID labDayId) {
+        return choices.findFirstByLabDayIdOrderByPositionDesc(labDayId);
     }
 
     private void requireOfDay(@Nullable UUID cellId, UUID labDayId) {
