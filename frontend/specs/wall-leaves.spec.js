@@ -36,7 +36,8 @@ spec('draws a bracket round teams that share a place, and none round one alone',
 spec('orders the boards beside by their own figure and leaves out teams without one', () => {
   const boards = honours([
     team('a', 1, [], { working: 2, declared: 3, geometricDeviation: 2.5 }),
-    team('b', 2, [], { working: 3, declared: 3, geometricDeviation: 1.2, bestVerifiedWm2: 0.1, bestVerifiedCell: 'B1' }),
+    team('b', 2, [{ ...cell('B1', 'counts'), figure: { value: 0.1 } }],
+      { working: 3, declared: 3, geometricDeviation: 1.2, bestVerifiedCell: 'B1' }),
     team('c', null, [], { working: 0, declared: 3, geometricDeviation: null }),
   ]);
   same(boards.map(({ key, rows }) => [key, rows.map(row => row.team.name)]),

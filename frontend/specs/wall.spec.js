@@ -19,10 +19,10 @@ spec('puts all teams on one page where they fit', () => same(pagesOf([1, 2, 3], 
 
 spec('has one empty page without teams', () => same(pagesOf([], 8), [[]]));
 
-const sureTo = microwatts => ({ powerDensityWm2: { standardUncertainty: microwatts / 100 } });
+const sureTo = microwatts => ({ figure: { unit: 'Wm2', standardUncertainty: microwatts / 100 } });
 
 spec('gives the whole column the decimals of its middle team', () =>
-  same(commonDecimals([sureTo(3), sureTo(0.5), sureTo(0.4), sureTo(0.03), { powerDensityWm2: null }]), 1));
+  same(commonDecimals([sureTo(3), sureTo(0.5), sureTo(0.4), sureTo(0.03), { figure: null }]), 1));
 
 spec('needs no decimals before there is a figure', () => same(commonDecimals([]), 0));
 

@@ -1,5 +1,6 @@
 /** The bench at a glance: what now, is it safe, how are we doing? */
 import { powerDensityTexts } from '../core/format.js';
+import { rankedTexts } from '../core/ranked.js';
 import { remark, t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { nextStep, stagesOf, statesByStage } from './progress.js';
@@ -30,12 +31,11 @@ function howAreWeDoing(data) {
 }
 
 function placed(standing, { leaderboard }) {
-  const { place: own, placeLow, placeHigh, powerDensityWm2 } = standing;
+  const { place: own, placeLow, placeHigh, figure } = standing;
   const teams = leaderboard.teams.length;
-  const power = powerDensityWm2 && powerDensityTexts(powerDensityWm2);
   return html`<p class="figure">${place(own)} <span class="unit">${t('page.bench.ofTeams', { teams })}</span></p>
     ${placeLow !== placeHigh ? html`<p>${t('page.bench.placeRange', { low: place(placeLow), high: place(placeHigh) })}</p>` : nothing}
-    ${power ? html`<p class="soft">${t('page.bench.teamPower', power)}</p>` : nothing}
+    ${figure ? html`<p class="soft">${t('page.bench.teamFigure', rankedTexts(figure))}</p>` : nothing}
     ${ahead(standing, leaderboard.teams)}`;
 }
 

@@ -1,4 +1,4 @@
-import { powerDensityTexts } from '../core/format.js';
+import { rankedTexts } from '../core/ranked.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 
@@ -14,7 +14,7 @@ export function moves({ cells, teams }, was, is) {
       <th scope="col">${t('page.light.cell')}</th><th scope="col" class="number">${t('page.light.before')}</th>
       <th scope="col" class="number">${t('page.light.after')}</th></tr></thead>
       <tbody>${moved.map(cellMove)}</tbody></table>
-      <p class="small soft">${t('page.light.movesUnit')}</p>` : nothing}`;
+      <p class="small soft">${t('page.light.movesNotYet')}</p>` : nothing}`;
 }
 
 function placeMove({ name, placeBefore, placeAfter }) {
@@ -28,5 +28,7 @@ function cellMove({ label, team, before, after }) {
     <td class="number">${result(before)}</td><td class="number"><strong>${result(after)}</strong></td></tr>`;
 }
 
-const result = ({ standing, powerDensityWm2 }) =>
-  (powerDensityWm2 ? powerDensityTexts(powerDensityWm2).value : t(`page.light.standing.${standing}`));
+const result = ({ standing, figure }) =>
+  (figure ? words(rankedTexts(figure)) : t(`page.light.standing.${standing}`));
+
+const words = ({ value, unit }) => `${value} ${unit}`;

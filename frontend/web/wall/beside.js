@@ -1,4 +1,5 @@
-import { fixed, powerDensityTexts } from '../core/format.js';
+import { fixed } from '../core/format.js';
+import { rankedTexts } from '../core/ranked.js';
 import { t } from '../core/texts.js';
 import { html } from '../kit/element.js';
 import { honours } from './honours.js';
@@ -24,12 +25,9 @@ function honour({ key, rows, more }) {
 
 /** How each board writes its figure. */
 const WORDS = {
-  verified: ({ watt, label }) => html`<span class="soft">${label}</span> ${powerDensityTexts(sure(watt)).value}
-    <span class="soft">${t('page.wall.unit')}</span>`,
+  verified: ({ label, ranked }) => html`<span class="soft">${label}</span> ${rankedTexts(ranked).value}
+    <span class="soft">${rankedTexts(ranked).unit}</span>`,
   yield: ({ working, declared }) => t('page.wall.ofCells', { working, declared }),
   alike: ({ times }) => t('page.wall.times', { times: fixed(times, 1) }),
   retention: ({ share }) => t('page.wall.percent', { percent: fixed(100 * share, 0) }),
 };
-
-/** Two digits: the board names a cell, the places tell how sure its figure is. */
-const sure = watt => ({ value: watt, standardUncertainty: watt / 20, low: watt, high: watt });

@@ -1,6 +1,6 @@
 import { fixed } from '../core/format.js';
+import { shown } from '../core/ranked.js';
 import { t } from '../core/texts.js';
-import { MICROWATT_PER_CM2 } from '../core/units.js';
 import { html, nothing, repeat } from '../kit/element.js';
 import '../kit/mark.js';
 import { placeOf } from '../core/place.js';
@@ -20,7 +20,7 @@ export function wallBoard(state, teams, { join, moves }) {
         <th role="columnheader" scope="col">${t('page.wall.place')}</th>
         <th role="columnheader" scope="col">${t('page.wall.team')}</th>
         <td role="cell">${legend()}</td>
-        <th role="columnheader" scope="col" class="number">${t('page.wall.unit')}</th>
+        <th role="columnheader" scope="col" class="number">${t(`page.wall.unit.${state.metric}`)}</th>
       </tr></thead>
       <tbody role="rowgroup">${repeat(teams, team => team.teamId, (team, at) => row(team, { decimals, move: moves.get(team.teamId), tie: tieOf(teams, at) }))}</tbody>
     </table>
@@ -29,7 +29,7 @@ export function wallBoard(state, teams, { join, moves }) {
 }
 
 function row(team, { decimals, move, tie }) {
-  return html`<tr role="row" class=${tie.words} data-team=${team.teamId} data-value=${team.powerDensityWm2?.value ?? ''}>
+  return html`<tr role="row" class=${tie.words} data-team=${team.teamId} data-value=${team.figure?.value ?? ''}>
     <td role="cell" class="place">${placeOf(team) ?? html`<span class="none" aria-label=${t('page.wall.noPlace')}>·</span>`}
       ${tie.size ? html`<span class="tie" data-group=${tie.size}>${t('page.wall.shared')}</span>` : nothing}
       ${move ? html`<span class="moved">${t('page.wall.was', { place: move.from })}</span>` : nothing}</td>
@@ -38,12 +38,13 @@ function row(team, { decimals, move, tie }) {
       <span class="why">${whyNot(team)}</span>
     </th>
     <td role="cell" class="strip"></td>
-    <td role="cell" class="number">${team.powerDensityWm2 ? amount(team.powerDensityWm2, decimals) : html`<span class="none">${t('page.wall.noResult')}</span>`}</td>
+    <td role="cell" class="number">${team.figure ? amount(team.figure, decimals) : html`<span class="none">${t('page.wall.noResult')}</span>`}</td>
   </tr>`;
 }
 
-function amount({ value, low, high }, decimals) {
-  const text = watt => fixed(watt / MICROWATT_PER_CM2, decimals);
+function amount(figure, decimals) {
+  const { value, low, high } = shown(figure);
+  const text = number => fixed(number, decimals);
   return html`<span class="value">${text(value)}</span>
     <span class="interval">${t('page.wall.interval', { low: text(low), high: text(high) })}</span>`;
 }

@@ -5,7 +5,7 @@ const SHOWN = 4;
 /** @returns {{key: string, more: number, rows: {team: object, figure: object}[]}[]} in the order of the screen */
 export function honours(teams) {
   return [
-    board('verified', teams, bestVerified, (a, b) => b.watt - a.watt),
+    board('verified', teams, bestVerified, (a, b) => b.ranked.value - a.ranked.value),
     board('yield', teams, working, (a, b) => b.share - a.share || b.working - a.working),
     board('alike', teams, alike, (a, b) => a.times - b.times),
     board('retention', teams, kept, (a, b) => b.share - a.share),
@@ -19,8 +19,8 @@ function board(key, teams, figureOf, order) {
 }
 
 function bestVerified({ side, cells }) {
-  if (side?.bestVerifiedWm2 == null) return null;
-  return { watt: side.bestVerifiedWm2, label: cells.find(cell => cell.cellId === side.bestVerifiedCell)?.label ?? '' };
+  const best = cells.find(cell => cell.cellId === side?.bestVerifiedCell);
+  return best?.figure ? { label: best.label, ranked: best.figure } : null;
 }
 
 function working({ side }) {

@@ -1,6 +1,6 @@
 import { drawIntervals } from '../charts/intervals.js';
+import { shown } from '../core/ranked.js';
 import { t } from '../core/texts.js';
-import { MICROWATT_PER_CM2 } from '../core/units.js';
 import { isWide } from './pages.js';
 
 const TALLEST_ROW_REM = 5.2;
@@ -19,7 +19,7 @@ export function drawPlot(main, state, teams) {
     line: isWide() ? 0.5 : 0.78,
     grid: isWide(),
     axisHeight,
-    sentence: t('page.wall.picture', { count: teams.filter(team => team.place != null).length, title: state.title }),
+    sentence: t('page.wall.picture', { count: teams.filter(team => team.place != null).length, title: state.title, metric: `catalogue.metric.${state.metric}` }),
   });
 }
 
@@ -35,13 +35,13 @@ function layOut(board, rows) {
   return axis;
 }
 
-function dotOf({ teamId, mark, powerDensityWm2: figure, cells }, row) {
+function dotOf({ teamId, mark, figure, cells }, row) {
   const values = cells.filter(cell => cell.standing !== 'waiting').map(cellValue);
   if (!figure) return { key: teamId, mark: null, row, value: 0, low: null, high: null, cells: values };
-  const [value, low, high] = [figure.value, figure.low, figure.high].map(watt => watt / MICROWATT_PER_CM2);
+  const { value, low, high } = shown(figure);
   return { key: teamId, mark, row, value, low, high, cells: values };
 }
 
-function cellValue({ standing, powerDensityWm2: figure }) {
-  return standing === 'failed' || !figure ? null : figure.value / MICROWATT_PER_CM2;
+function cellValue({ standing, figure }) {
+  return standing === 'failed' || !figure ? null : shown(figure).value;
 }

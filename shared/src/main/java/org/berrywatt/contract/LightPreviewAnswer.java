@@ -27,6 +27,6 @@ public record LightPreviewAnswer(List<CellMove> cells, List<TeamMove> teams) {
             int mark,
             @Nullable Integer placeBefore,
             @Nullable Integer placeAfter,
-            @Nullable Figure before,
-            @Nullable Figure after) {}
+            @Nullable RankedFigure before,
+            @Nullable RankedFigure after) {}
 }

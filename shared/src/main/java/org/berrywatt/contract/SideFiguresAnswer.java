@@ -10,11 +10,9 @@ import org.jspecify.annotations.Nullable;
  * @param declared cells of the team
  * @param geometricDeviation how many times the team's cells typically differ, in [1, infinity); null for fewer than two
  * @param bestVerifiedCell the best cell that somebody else has read again within 15 %; null when there is none
- * @param bestVerifiedWm2 its power density
  */
 public record SideFiguresAnswer(
         int working,
         int declared,
         @Nullable Double geometricDeviation,
-        @Nullable UUID bestVerifiedCell,
-        @Nullable Double bestVerifiedWm2) {}
+        @Nullable UUID bestVerifiedCell) {}

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param placeLow best place of the 95 % place interval
  * @param placeHigh worst place of the 95 % place interval
  * @param chanceAboveNext chance to be above the next team in order, in [0, 1]; null for the last and while not ranked
- * @param powerDensityWm2 the team's figure under the day's rule
+ * @param figure what the team is ranked by; null while it is not ranked
  * @param side what else is told of the team
  */
 public record TeamStanding(
@@ -22,7 +22,7 @@ public record TeamStanding(
         @Nullable Integer placeLow,
         @Nullable Integer placeHigh,
         @Nullable Double chanceAboveNext,
-        @Nullable Figure powerDensityWm2,
+        @Nullable RankedFigure figure,
         SideFiguresAnswer side,
         @Nullable Remark remark,
         List<CellStanding> cells) {}

@@ -15,12 +15,12 @@ final class CellStandings {
 
     static CellStanding of(Judged judged, Rule rule, String mainStation) {
         if (judged instanceof Judged.Counts counts) {
-            return standing(counts, "counts", power(counts), remark(counts, entry(judged, rule, mainStation)));
+            return standing(counts, "counts", power(counts), rule, remark(counts, entry(judged, rule, mainStation)));
         }
         if (judged instanceof Judged.Waiting waiting) {
-            return standing(waiting, "waiting", null, waiting.missing().get(0));
+            return standing(waiting, "waiting", null, rule, waiting.missing().get(0));
         }
-        return standing(judged, "failed", null, ((Judged.Failed) judged).how());
+        return standing(judged, "failed", null, rule, ((Judged.Failed) judged).how());
     }
 
     static CellEntry entry(Judged judged, Rule rule, String mainStation) {
@@ -48,8 +48,14 @@ final class CellStandings {
     }
 
     private static CellStanding standing(
-            Judged judged, String standing, @Nullable Figure power, @Nullable Remark remark) {
-        return new CellStanding(judged.cell().id(), judged.cell().label(), standing, power, remark);
+            Judged judged, String standing, @Nullable Figure power, Rule rule, @Nullable Remark remark) {
+        return new CellStanding(
+                judged.cell().id(),
+                judged.cell().label(),
+                standing,
+                power == null ? null : Figures.of(power, rule.metric()),
+                power,
+                remark);
     }
 
     static Figure power(Judged.Counts counts) {

@@ -1,6 +1,8 @@
 package org.berrywatt.server.leaderboard;
 
 import org.berrywatt.contract.Figure;
+import org.berrywatt.contract.RankedFigure;
+import org.berrywatt.leaderboard.Metric;
 import org.berrywatt.leaderboard.TeamFigure;
 import org.berrywatt.uncertainty.Estimate;
 import org.berrywatt.uncertainty.Interval;
@@ -15,16 +17,24 @@ final class Figures {
         return new Figure(estimate.value(), estimate.standardUncertainty(), estimate.low(), estimate.high());
     }
 
+    /** What a cell is ranked by. */
+    static RankedFigure of(Figure figure, Metric metric) {
+        return new RankedFigure(
+                figure.value(), metric.unit(), figure.standardUncertainty(), figure.low(), figure.high());
+    }
+
     /** With the interval that the trials found. */
     static Figure of(Estimate estimate, Interval interval) {
         return new Figure(estimate.value(), estimate.standardUncertainty(), interval.low(), interval.high());
     }
 
-    static @Nullable Figure of(@Nullable TeamFigure figure) {
+    /** What a team is ranked by. */
+    static @Nullable RankedFigure of(@Nullable TeamFigure figure, Metric metric) {
         return figure == null
                 ? null
-                : new Figure(
+                : new RankedFigure(
                         figure.value(),
+                        metric.unit(),
                         figure.standardUncertainty(),
                         figure.interval().low(),
                         figure.interval().high());

@@ -47,6 +47,7 @@ public class Leaderboards {
         return new LeaderboardState(
                 day.id(),
                 day.title(),
+                Rule.of(day.rule()).metric().key(),
                 day.rule(),
                 day.referenceIrradianceWm2(),
                 day.referenceAreaM2() * CM2_PER_M2,

@@ -10,10 +10,10 @@ import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.berrywatt.contract.CellStanding;
-import org.berrywatt.contract.Figure;
 import org.berrywatt.contract.LightPreviewAnswer;
 import org.berrywatt.contract.LightPreviewAnswer.CellMove;
 import org.berrywatt.contract.LightPreviewAnswer.TeamMove;
+import org.berrywatt.contract.RankedFigure;
 import org.berrywatt.contract.TeamStanding;
 import org.jspecify.annotations.Nullable;
 
@@ -53,28 +53,22 @@ record LightMoves(Map<UUID, TeamStanding> before, List<TeamStanding> after) {
     }
 
     private static boolean same(CellStanding was, CellStanding is) {
-        return was.standing().equals(is.standing()) && same(was.powerDensityWm2(), is.powerDensityWm2());
+        return was.standing().equals(is.standing()) && same(was.figure(), is.figure());
     }
 
     private static Optional<TeamMove> move(TeamStanding was, TeamStanding is) {
-        return Objects.equals(was.place(), is.place()) && same(was.powerDensityWm2(), is.powerDensityWm2())
+        return Objects.equals(was.place(), is.place()) && same(was.figure(), is.figure())
                 ? Optional.empty()
                 : Optional.of(new TeamMove(
-                        is.teamId(),
-                        is.name(),
-                        is.mark(),
-                        was.place(),
-                        is.place(),
-                        was.powerDensityWm2(),
-                        is.powerDensityWm2()));
+                        is.teamId(), is.name(), is.mark(), was.place(), is.place(), was.figure(), is.figure()));
     }
 
     /** By value: an interval that widens a little because the station now drifts otherwise moves nobody. */
-    private static boolean same(@Nullable Figure one, @Nullable Figure other) {
+    private static boolean same(@Nullable RankedFigure one, @Nullable RankedFigure other) {
         return Objects.equals(value(one), value(other));
     }
 
-    private static @Nullable Double value(@Nullable Figure figure) {
+    private static @Nullable Double value(@Nullable RankedFigure figure) {
         return figure == null ? null : figure.value();
     }
 }

@@ -84,7 +84,7 @@ final class TeamStandings {
                 place.map(Place::best).orElse(null),
                 place.map(Place::worst).orElse(null),
                 place.map(Place::chanceAboveNext).orElse(null),
-                Figures.of(standing.figure()),
+                Figures.of(standing.figure(), rule.metric()),
                 side(standing.side()),
                 TeamRemarks.of(standing, record.day().entryOpen()),
                 judged(team).stream()
@@ -98,10 +98,6 @@ final class TeamStandings {
 
     private static SideFiguresAnswer side(SideFigures side) {
         return new SideFiguresAnswer(
-                side.working(),
-                side.declared(),
-                side.geometricDeviation(),
-                side.bestVerifiedCell(),
-                side.bestVerified());
+                side.working(), side.declared(), side.geometricDeviation(), side.bestVerifiedCell());
     }
 }

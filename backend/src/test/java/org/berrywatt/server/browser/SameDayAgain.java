@@ -111,8 +111,7 @@ record SameDayAgain(MockMvcTester server, JsonMapper json, Bench first, Typed li
     private List<String> places(Bench day) {
         return teams(day)
                 .valueStream()
-                .map(team ->
-                        team.get("name").asString() + " " + team.get("place") + " " + team.at("/powerDensityWm2/value"))
+                .map(team -> team.get("name").asString() + " " + team.get("place") + " " + team.at("/figure/value"))
                 .toList();
     }
 

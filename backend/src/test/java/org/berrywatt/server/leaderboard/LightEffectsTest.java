@@ -101,8 +101,7 @@ class LightEffectsTest {
                 .allSatisfy(move -> assertThat(cell(move.cellId())).isEqualTo(move.after()));
         assertThat(foretold.teams())
                 .isNotEmpty()
-                .allSatisfy(move ->
-                        assertThat(team(move.teamId()).powerDensityWm2()).isEqualTo(move.after()));
+                .allSatisfy(move -> assertThat(team(move.teamId()).figure()).isEqualTo(move.after()));
     }
 
     @Test

@@ -1,0 +1,21 @@
+/** What cells and teams are ranked by, {value, unit, standardUncertainty, low, high}, as people read it. */
+import { figureTexts } from './format.js';
+import { MICROWATT_PER_CM2 } from './units.js';
+
+/** How a figure in a unit of the server is shown: how large one of the shown units is, and its symbol. */
+const SHOWN = {
+  Wm2: { scale: MICROWATT_PER_CM2, symbol: 'µW/cm²' },
+  Am2: { scale: 0.01, symbol: 'µA/cm²' },
+  V: { scale: 1e-3, symbol: 'mV' },
+  part: { scale: 0.01, symbol: '%' },
+  times: { scale: 1, symbol: '×' },
+};
+
+/** As texts {value, low, high, unit}. */
+export const rankedTexts = figure => figureTexts(figure, SHOWN[figure.unit].scale, SHOWN[figure.unit].symbol);
+
+/** The same figure with its numbers in the shown unit, to be drawn. */
+export function shown({ value, unit, standardUncertainty, low, high }) {
+  const { scale } = SHOWN[unit];
+  return { value: value / scale, standardUncertainty: standardUncertainty / scale, low: low / scale, high: high / scale };
+}
