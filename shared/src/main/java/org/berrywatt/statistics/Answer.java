@@ -37,6 +37,10 @@ public sealed interface Answer<T> {
         /** Fewer than two groups hold observations. */
         ONE_GROUP,
         /** All numbers are the same, so there is no order to speak of. */
-        ALL_EQUAL
+        ALL_EQUAL,
+        /** More pairs than can be gone through. */
+        TOO_MANY,
+        /** One explaining column is a combination of the others. */
+        DEPENDENT_COLUMNS
     }
 }

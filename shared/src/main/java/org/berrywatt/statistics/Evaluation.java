@@ -1,8 +1,9 @@
 package org.berrywatt.statistics;
 
-/** How a p-value was found: by going through every rearrangement, or from the distribution of large samples. */
+/** How a p-value was found: by every rearrangement, by many drawn ones, or from the distribution of large samples. */
 public enum Evaluation {
     EXACT("exact"),
+    RESAMPLED("resampled"),
     APPROXIMATE("approximate");
 
     private final String key;

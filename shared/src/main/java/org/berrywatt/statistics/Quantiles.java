@@ -37,4 +37,12 @@ public final class Quantiles {
         double percent = Math.max(share * 100, Double.MIN_VALUE);
         return new Percentile().withEstimationType(EstimationType.R_7).evaluate(values, percent);
     }
+
+    /** The same for numbers already in rising order, finite and at least one. */
+    static double ofSorted(double share, double[] rising) {
+        double position = share * (rising.length - 1);
+        int below = (int) Math.floor(position);
+        int above = Math.min(below + 1, rising.length - 1);
+        return rising[below] + (position - below) * (rising[above] - rising[below]);
+    }
 }
