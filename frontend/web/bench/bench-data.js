@@ -39,7 +39,10 @@ export class BenchData extends EventTarget {
     return this.#live?.body ?? null;
   }
 
-  /** Fetches what may have changed. What cannot be fetched stays as it was. */
+  /**
+   * Fetches what may have changed. What cannot be fetched stays as it was. Results follow by themselves: they take the
+   * server longer, and what to do next hangs on the readings alone.
+   */
   async refresh() {
     const day = `/api/labdays/${this.labDayId}`;
     const fetched = await Promise.allSettled([
@@ -50,8 +53,9 @@ export class BenchData extends EventTarget {
       this.#fetch(`${day}/lesson`, answer => { this.lesson = answer; }),
     ]);
     this.fresh = fetched.every(each => each.status === 'fulfilled');
-    await Promise.allSettled(this.serverCells.map(cell => this.#refreshCell(cell.id)));
+    await this.#ofEachCell('readings', this.#readings);
     this.#tell();
+    this.#ofEachCell('result', this.#results).then(() => this.#tell());
   }
 
   get team() {
@@ -113,11 +117,8 @@ export class BenchData extends EventTarget {
     this.refresh();
   }
 
-  async #refreshCell(id) {
-    await Promise.allSettled([
-      this.#fetch(`/api/cells/${id}/readings`, answer => this.#readings.set(id, answer)),
-      this.#fetch(`/api/cells/${id}/result`, answer => this.#results.set(id, answer)),
-    ]);
+  #ofEachCell(what, kept) {
+    return Promise.allSettled(this.serverCells.map(({ id }) => this.#fetch(`/api/cells/${id}/${what}`, answer => kept.set(id, answer))));
   }
 
   async #fetch(path, keep) {

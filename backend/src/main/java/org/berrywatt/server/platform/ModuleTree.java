@@ -7,8 +7,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
-/** Which modules a module needs before it can run, near and far. */
+/** Which modules a module needs before it can run, near and far, and which it may ask for while it runs. */
 final class ModuleTree {
 
     private final UnaryOperator<String> text;
@@ -29,6 +30,16 @@ final class ModuleTree {
         return gathered;
     }
 
+    /** What these modules, and those that they lead to, import while they run, with all that it needs. */
+    Collection<String> neededLater(Collection<String> modules) {
+        var later = new LinkedHashSet<String>();
+        var found = modules;
+        while (later.addAll(needed(found.stream().flatMap(this::askedFor).toList()))) {
+            found = List.copyOf(later);
+        }
+        return later;
+    }
+
     private void gather(String module, Set<String> visited, Set<String> gathered) {
         if (!visited.add(module)) return;
         imports.computeIfAbsent(module, this::importsOf).forEach(each -> gather(each, visited, gathered));
@@ -39,5 +50,9 @@ final class ModuleTree {
         return StaticImports.of(text.apply(module)).stream()
                 .map(name -> map.address(name, module))
                 .toList();
+    }
+
+    private Stream<String> askedFor(String module) {
+        return LaterImports.of(text.apply(module)).map(name -> map.address(name, module));
     }
 }

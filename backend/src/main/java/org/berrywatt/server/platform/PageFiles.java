@@ -47,11 +47,19 @@ class PageFiles implements WebMvcConfigurer {
                 .resourceChain(true);
         cached(registry, pages.place() + "/**", FILES, FOR_GOOD);
         cached(registry, pages.place() + "/webjars/**", LIBRARIES, FOR_GOOD).resourceChain(true);
+        together(registry, pages.place() + ServedPages.TOGETHER + "*", FOR_GOOD);
         ofAnotherVersion(registry);
+    }
+
+    private void together(ResourceHandlerRegistry registry, String addresses, CacheControl keeping) {
+        cached(registry, addresses, FILES, keeping)
+                .resourceChain(false)
+                .addResolver(new TogetherFiles(pages.together()));
     }
 
     /** A page that was open while the server changed goes on asking for its old version: it gets today's files, not kept. */
     private void ofAnotherVersion(ResourceHandlerRegistry registry) {
+        together(registry, "/at/*" + ServedPages.TOGETHER + "*", CacheControl.noCache());
         cached(registry, "/at/*/**", FILES, CacheControl.noCache())
                 .resourceChain(false)
                 .addResolver(new BehindFolders(1));

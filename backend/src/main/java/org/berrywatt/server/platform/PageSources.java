@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.HexFormat;
 import java.util.Map;
 import java.util.TreeMap;
@@ -51,8 +52,11 @@ final class PageSources {
         return new String(content(address), StandardCharsets.UTF_8);
     }
 
-    /** One name for all files as they are: hexadecimal digits of a SHA-256 over their contents and the libraries' versions. */
-    String version(ImportMap map) {
+    /**
+     * One name for all files as they are: hexadecimal digits of a SHA-256 over their contents, the libraries' versions, and
+     * what is made of them.
+     */
+    String version(ImportMap map, Collection<String> made) {
         var digest = sha256();
         files.keySet().forEach(address -> {
             digest.update(address.getBytes(StandardCharsets.UTF_8));
@@ -60,6 +64,7 @@ final class PageSources {
         });
         map.libraries()
                 .forEach(name -> digest.update((name + libraries.version(name)).getBytes(StandardCharsets.UTF_8)));
+        made.forEach(text -> digest.update(text.getBytes(StandardCharsets.UTF_8)));
         return HexFormat.of().formatHex(digest.digest()).substring(0, DIGITS);
     }
 

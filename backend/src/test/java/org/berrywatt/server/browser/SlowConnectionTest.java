@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.berrywatt.server.Bench;
 import org.berrywatt.server.ServerTest;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
@@ -18,24 +21,29 @@ import tools.jackson.databind.json.JsonMapper;
 
 /**
  * A phone on a slow connection of our own choice: each answer 100 ms late, 2 Mbit/s towards the phone, 0.5 Mbit/s away from
- * it. What is held to limits is what the wait is made of, bytes and rounds; seconds would tell how busy this machine is.
+ * it. A bench that can be used within 2 s is the promise. What is held to limits is what the wait is made of, requests,
+ * bytes and rounds, and the time that these take on such a connection; seconds would tell how busy this machine is, so
+ * they are noted, not judged.
  */
 @ServerTest
 class SlowConnectionTest {
 
+    private static final Logger LOG = LoggerFactory.getLogger(SlowConnectionTest.class);
+
+    private static final double LATENCY_S = 0.1;
+    private static final double DOWN_BITS_PER_S = 2_000_000;
     private static final Map<String, Object> PROFILE = Map.of(
             "offline", false, "latency", 100, "downloadThroughput", 2_000_000 / 8, "uploadThroughput", 500_000 / 8);
-    private static final int FIRST_LIMIT_BYTES = 300_000;
-    private static final int SECOND_LIMIT_BYTES = 30_000;
-    private static final int FIRST_LIMIT_REQUESTS = 120;
-    private static final int SECOND_LIMIT_REQUESTS = 20;
 
-    /** Files, who is here, the day, its cells, and two to spare; the modules alone lie six levels deep. */
-    private static final int LIMIT_ROUNDS = 6;
+    private static final Limits FIRST_TIME = new Limits(25, 150_000, 5, 1.3);
+    private static final Limits AFTERWARDS = new Limits(15, 20_000, 4, 0.6);
+
+    /** @param networkS the rest of the two seconds is for the phone to compute in */
+    private record Limits(int requests, int bytes, int rounds, double networkS) {}
 
     private static final String FETCHED = """
-            return window.shownMs && performance.getEntriesByType('resource')
-              .filter(it => it.startTime < window.shownMs)
+            return window.shownMs && [...performance.getEntriesByType('navigation'), ...performance.getEntriesByType('resource')]
+              .filter(it => it.startTime < window.shownMs && it.transferSize > 0)
               .map(it => ({ name: it.name, startMs: it.startTime, endMs: it.responseEnd, bytes: it.transferSize }))""";
 
     /** Notes when the cell is there: what the page goes on to fetch nobody waits for. */
@@ -72,21 +80,30 @@ class SlowConnectionTest {
 
     @Test
     void showsTheBenchInFewRoundsAndKeepsItsFilesForTheNextTime() {
-        var first = openBench();
-        assertThat(first).as("requests").hasSizeLessThan(FIRST_LIMIT_REQUESTS);
-        assertThat(bytes(first)).isBetween(1L, (long) FIRST_LIMIT_BYTES);
-        assertThat(rounds(first)).isBetween(1L, (long) LIMIT_ROUNDS);
-
-        var second = openBench().stream().filter(it -> it.bytes > 0).toList();
-        assertThat(second)
-                .as("requests")
-                .hasSizeLessThan(SECOND_LIMIT_REQUESTS)
-                .noneMatch(it -> it.name.contains("/at/"));
-        assertThat(bytes(second)).isBetween(1L, (long) SECOND_LIMIT_BYTES);
-        assertThat(rounds(second)).isBetween(1L, (long) LIMIT_ROUNDS);
+        within(FIRST_TIME, "first time", openBench());
+        var afterwards = openBench();
+        within(AFTERWARDS, "afterwards", afterwards);
+        assertThat(afterwards).as("files fetched anew").noneMatch(it -> it.name.contains("/at/"));
     }
 
-    /** What the page fetched until a person sees the cell. */
+    private void within(Limits limits, String when, List<Fetched> fetched) {
+        var shownMs = number(phone.device.answers("return window.shownMs")).doubleValue();
+        var networkS = rounds(fetched) * LATENCY_S + 8 * bytes(fetched) / DOWN_BITS_PER_S;
+        LOG.info(
+                "The bench {}: {} requests, {} bytes, {} rounds, {} s of network; shown after {} s on this machine",
+                when,
+                fetched.size(),
+                bytes(fetched),
+                rounds(fetched),
+                String.format(Locale.ROOT, "%.2f", networkS),
+                String.format(Locale.ROOT, "%.1f", shownMs / 1000));
+        assertThat(fetched).as("requests").hasSizeBetween(1, limits.requests);
+        assertThat(bytes(fetched)).as("bytes").isBetween(1L, (long) limits.bytes);
+        assertThat(rounds(fetched)).as("rounds").isBetween(1L, (long) limits.rounds);
+        assertThat(networkS).as("seconds of network").isBetween(0.0, limits.networkS);
+    }
+
+    /** What came over the network until a person sees the cell, the page itself included. */
     @SuppressWarnings("unchecked")
     private List<Fetched> openBench() {
         phone.device.open("about:blank").open(phone.wifi.address() + "/bench.html");
@@ -121,9 +138,9 @@ class SlowConnectionTest {
                     number(entry.get("endMs")).doubleValue(),
                     number(entry.get("bytes")).longValue());
         }
+    }
 
-        private static Number number(Object value) {
-            return (Number) value;
-        }
+    private static Number number(Object value) {
+        return (Number) value;
     }
 }

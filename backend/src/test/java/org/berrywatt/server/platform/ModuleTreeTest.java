@@ -12,6 +12,9 @@ class ModuleTreeTest {
             "/pages/a.js", "import '../kit/b.js';\nimport 'lib';",
             "/kit/b.js", "import './c.js';",
             "/kit/c.js", "import './b.js';\nimport 'lib';",
+            "/pages/d.js", "await import('./e.js');",
+            "/pages/e.js", "import './a.js';\nawait import(\"./f.js\");\nawait import(name);",
+            "/pages/f.js", "",
             "/webjars/lib/index.js", "");
 
     private final ModuleTree tree = new ModuleTree(FILES::get, new ImportMap(Map.of("lib", "/webjars/lib/index.js")));
@@ -27,5 +30,14 @@ class ModuleTreeTest {
         assertThat(tree.needed(List.of("/kit/b.js", "/pages/a.js")))
                 .endsWith("/pages/a.js")
                 .hasSize(4);
+    }
+
+    @Test
+    void followsWhatIsImportedWhileModulesRun() {
+        assertThat(tree.needed(List.of("/pages/d.js"))).containsExactly("/pages/d.js");
+        assertThat(tree.neededLater(List.of("/pages/d.js")))
+                .contains("/kit/b.js", "/pages/a.js", "/pages/e.js", "/pages/f.js")
+                .doesNotContain("/pages/d.js");
+        assertThat(tree.neededLater(List.of("/pages/a.js"))).isEmpty();
     }
 }

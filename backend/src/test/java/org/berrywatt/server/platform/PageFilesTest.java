@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.berrywatt.server.ServerTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.HttpHeaders;
@@ -82,17 +83,48 @@ class PageFilesTest {
     void namesNoFileOfAPageWithoutItsVersion() {
         assertThat(server.get().uri("/bench.html"))
                 .bodyText()
-                .contains("src=\"" + version() + "/pages/bench.js\"", "\"idb\": \"" + version() + "/webjars/idb/")
+                .contains("src=\"" + version() + "/together/bench.js\"", "\"idb\": \"" + version() + "/webjars/idb/")
                 .doesNotContainPattern("\"/(?!at/)[\\w-]+/");
     }
 
     @Test
-    void namesEveryModuleAhead() {
-        assertThat(server.get().uri("/bench.html"))
+    void namesEveryModuleAheadThatAPageNeedsBeforeItRuns() {
+        assertThat(server.get().uri("/findings.html"))
                 .bodyText()
-                .contains(Stream.of("/core/http.js", "/kit/element.js", "/bench/overview.js", "/webjars/lit/index.js")
+                .contains(Stream.of("/together/early.js", "/together/kit.js", "/webjars/chart.js/dist/chart.js")
                         .map(module -> "<link rel=\"modulepreload\" href=\"" + version() + module + "\"")
                         .toList());
+    }
+
+    @Test
+    void fetchesTheBenchWhileSomebodyTypesTheCode() {
+        assertThat(server.get().uri("/join.html"))
+                .bodyText()
+                .contains(
+                        "<link rel=\"prefetch\" href=\"" + version() + "/together/bench.js\">",
+                        "<link rel=\"prefetch\" href=\"" + version() + "/together/bench.css\">");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"early.js,text/javascript", "bench.later.js,text/javascript", "wall-2.css,text/css"})
+    void servesWhatItPutTogetherToBeKeptForGood(String file, String type) {
+        assertThat(server.get().uri(version() + "/together/" + file))
+                .hasStatusOk()
+                .hasContentType(type)
+                .hasHeader(HttpHeaders.CACHE_CONTROL, "max-age=31536000, public, immutable");
+        assertThat(server.get().uri("/at/0123456789ab/together/" + file))
+                .hasStatusOk()
+                .hasHeader(HttpHeaders.CACHE_CONTROL, "no-cache")
+                .body()
+                .isEqualTo(body(version() + "/together/" + file));
+    }
+
+    @Test
+    void tellsWhatItPutTogetherApart() {
+        var tags = Stream.of("early.js", "kit.js", "bench.js", "bench.later.js")
+                .map(file -> server.get().uri(version() + "/together/" + file).exchange())
+                .map(answer -> answer.getResponse().getHeader(HttpHeaders.ETAG));
+        assertThat(tags).doesNotContainNull().doesNotHaveDuplicates();
     }
 
     /** CSP Level 3 compares the hash with what is between the tags as it was sent. */
@@ -128,6 +160,7 @@ class PageFilesTest {
                 "/%2e%2e/application.properties",
                 "/nowhere.html",
                 "/at/0123456789ab/nowhere.js",
+                "/at/0123456789ab/together/nowhere.js",
                 "/at/0123456789ab/../application.properties",
                 "/at/%2e%2e/application.properties"
             })
