@@ -18,6 +18,10 @@ class AnnouncementEntity {
     private UUID id;
 
     private UUID labDayId;
+
+    @Column(nullable = false)
+    private int position;
+
     private String words;
 
     @Column(nullable = false)
@@ -29,10 +33,18 @@ class AnnouncementEntity {
 
     protected AnnouncementEntity() {}
 
+    /** @param position its number within the day: the highest one was made last */
     AnnouncementEntity(
-            UUID id, UUID labDayId, String words, @Nullable Instant goesAt, String writtenBy, Instant madeAt) {
+            UUID id,
+            UUID labDayId,
+            int position,
+            String words,
+            @Nullable Instant goesAt,
+            String writtenBy,
+            Instant madeAt) {
         this.id = id;
         this.labDayId = labDayId;
+        this.position = position;
         this.words = words;
         this.goesAt = goesAt;
         this.writtenBy = writtenBy;

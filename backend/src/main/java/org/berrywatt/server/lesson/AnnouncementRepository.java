@@ -8,7 +8,7 @@ interface AnnouncementRepository extends Repository<AnnouncementEntity, UUID> {
 
     Optional<AnnouncementEntity> findById(UUID id);
 
-    Optional<AnnouncementEntity> findFirstByLabDayIdOrderByMadeAtDescIdAsc(UUID labDayId);
+    Optional<AnnouncementEntity> findFirstByLabDayIdOrderByPositionDesc(UUID labDayId);
 
-    long countByLabDayId(UUID labDayId);
+    int countByLabDayId(UUID labDayId);
 }

@@ -69,10 +69,12 @@ class Announcements {
 
     private AnnouncementAnswer make(UUID id, AnnouncementRequest request, Caller caller, Instant at) {
         var day = days.holdAlone(Given.need("labDayId", request.labDayId()));
-        Bounds.require(announcements.countByLabDayId(day.id()), MOST);
+        int earlier = announcements.countByLabDayId(day.id());
+        Bounds.require(earlier, MOST);
         var announcement = new AnnouncementEntity(
                 id,
                 day.id(),
+                earlier + 1,
                 Words.line("words", request.words(), LONGEST),
                 end(request.minutes(), at),
                 caller.signature(),
