@@ -3,6 +3,8 @@ import { powerDensityTexts } from '../core/format.js';
 import { rankedTexts } from '../core/ranked.js';
 import { remark, t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
+import { slotTag } from '../lesson/slot.js';
+import { teamTimers } from '../lesson/team-timers.js';
 import { nextStep, stagesOf, statesByStage } from './progress.js';
 import { to } from './routes.js';
 import { comeBackAt, endOf, settledFrom } from './timers.js';
@@ -14,6 +16,7 @@ export function overview(data) {
     <section class="flow" aria-labelledby="cells">
       <h2 id="cells">${t('page.bench.cells')}</h2>
       ${data.cells.length ? nothing : html`<p class="soft">${t('page.bench.noCells')}</p>`}
+      ${teamTimers(data, null)}
       <ul class="bare slides">${data.cells.map(cell => html`<li>${slide(cell, data)}</li>`)}</ul>
       ${register(data)}
     </section>
@@ -63,7 +66,7 @@ function slide(cell, data) {
     <span class="label">${cell.label}</span>
     <span class="body">
       <bw-cell .stages=${statesByStage(stages)}></bw-cell>
-      <span class="next">${nextWords(next)}${timeLeft(cell, next, data)}${power(data.result(cell.id))}
+      <span class="next">${nextWords(next)}${slotTag(data, cell.id)}${timeLeft(cell, next, data)}${power(data.result(cell.id))}
         ${cell.pending ? html`<span class="tag pending"><bw-icon name="waiting"></bw-icon>${t('page.bench.onThisPhone')}</span>` : nothing}</span>
     </span></a>`;
 }
@@ -87,8 +90,8 @@ export function nextWords({ kind, stage }) {
     <strong>${stage.hot && kind === 'stage' ? html`<bw-icon name="hot" .label=${t('page.bench.hot')}></bw-icon> ` : nothing}${words}</strong>`;
 }
 
-function register({ cells, labDay }) {
-  const limit = labDay?.cellsPerTeam ?? 0;
+function register({ cells, labDay, team }) {
+  const limit = (labDay?.cellsPerTeam ?? 0) * (1 + (team?.joined.length ?? 0)); // a team that others were joined to has room for theirs
   if (labDay && cells.length >= limit) return html`<p class="soft">${t('page.bench.allRegistered', { limit })}</p>`;
   return html`<a class="button whole ${cells.length ? 'quiet' : ''}" href=${to('new')}><bw-icon name="add"></bw-icon>
     ${t('page.bench.register')}</a>

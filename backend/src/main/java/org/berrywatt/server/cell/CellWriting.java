@@ -56,9 +56,8 @@ class CellWriting {
     }
 
     void register(UUID id, CellRequest request, Caller caller, Instant at) {
-        var team = teams.find(request.teamId())
-                .orElseThrow(() -> Refusal.of(ProblemCode.NOT_FOUND).field("teamId"));
-        var day = days.holdOpenAlone(team.labDayId());
+        var day = days.holdOpenAlone(team(request).labDayId());
+        var team = team(request); // again, since it may have been joined to another one before the day was held
         var label = Words.line("label", request.label(), LONGEST_LABEL);
         requireRoom(team, day);
         requireFree(label, day);
@@ -88,9 +87,16 @@ class CellWriting {
         events.publishEvent(new CellChanged(cell.labDayId(), cell.id()));
     }
 
+    private Team team(CellRequest request) {
+        return teams.remaining(request.teamId())
+                .orElseThrow(() -> Refusal.of(ProblemCode.NOT_FOUND).field("teamId"));
+    }
+
+    /** A team that others were joined to has room for theirs, too. */
     private void requireRoom(Team team, LabDay day) {
-        if (cells.countByTeamId(team.id()) >= day.cellsPerTeam()) {
-            throw Refusal.of(ProblemCode.CELLS_FULL).value(team.name()).limit(day.cellsPerTeam());
+        var most = day.cellsPerTeam() * teams.parts(team.id());
+        if (cells.countByTeamId(team.id()) >= most) {
+            throw Refusal.of(ProblemCode.CELLS_FULL).value(team.name()).limit(most);
         }
     }
 

@@ -13,6 +13,7 @@ import org.berrywatt.contract.SheetRequest;
 import org.berrywatt.server.access.Caller;
 import org.berrywatt.server.platform.Receipts;
 import org.berrywatt.server.platform.Refusal;
+import org.berrywatt.server.team.Teams;
 import org.berrywatt.server.typed.Given;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -21,11 +22,13 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class Cells {
 
+    private final Teams teams;
     private final CellRecords records;
     private final CellWriting writing;
     private final Receipts receipts;
 
-    Cells(CellRecords records, CellWriting writing, Receipts receipts) {
+    Cells(Teams teams, CellRecords records, CellWriting writing, Receipts receipts) {
+        this.teams = teams;
         this.records = records;
         this.writing = writing;
         this.receipts = receipts;
@@ -33,13 +36,13 @@ public class Cells {
 
     /**
      * Registers a cell of the caller's own team, or of any team for a teacher. Its first build sheet has the cell's own
-     * id.
+     * id. Where the team was joined to another one, it is that one's cell.
      *
      * @throws Refusal {@code labday.closed}, {@code cells.full}, {@code label.taken}, or when a field is refused
      */
     @Transactional
     public CellAnswer put(UUID id, CellRequest request, Caller caller, Instant at) {
-        caller.requireTeam(Given.need("teamId", request.teamId()));
+        teams.requireOwn(Given.need("teamId", request.teamId()), caller);
         return receipts.once(
                 id, request, () -> after(() -> writing.register(id, request, caller, at), id), () -> answer(id));
     }

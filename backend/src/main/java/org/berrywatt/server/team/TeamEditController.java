@@ -19,10 +19,12 @@ import org.springframework.web.bind.annotation.RestController;
 class TeamEditController {
 
     private final TeamEdits edits;
+    private final TeamMergers mergers;
     private final Clock clock;
 
-    TeamEditController(TeamEdits edits, Clock clock) {
+    TeamEditController(TeamEdits edits, TeamMergers mergers, Clock clock) {
         this.edits = edits;
+        this.mergers = mergers;
         this.clock = clock;
     }
 
@@ -33,7 +35,7 @@ class TeamEditController {
 
     @PutMapping("/teams/{id}/merger")
     TeamAnswer merge(@PathVariable UUID id, @RequestBody TeamMergerRequest request, Caller caller) {
-        return edits.merge(id, request, caller, clock.instant());
+        return mergers.merge(id, request, caller, clock.instant());
     }
 
     @PutMapping("/team-codes/{id}")

@@ -5,7 +5,6 @@ import java.util.UUID;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.TeamAnswer;
 import org.berrywatt.contract.TeamCodeRequest;
-import org.berrywatt.contract.TeamMergerRequest;
 import org.berrywatt.contract.TeamNameRequest;
 import org.berrywatt.server.access.Caller;
 import org.berrywatt.server.access.Passes;
@@ -24,6 +23,7 @@ import org.springframework.transaction.annotation.Transactional;
 class TeamEdits {
 
     private final TeamRepository teams;
+    private final TeamAnswers answers;
     private final TeamHistory history;
     private final LabDays days;
     private final JoinCodes codes;
@@ -33,6 +33,7 @@ class TeamEdits {
 
     TeamEdits(
             TeamRepository teams,
+            TeamAnswers answers,
             TeamHistory history,
             LabDays days,
             JoinCodes codes,
@@ -40,6 +41,7 @@ class TeamEdits {
             Receipts receipts,
             ApplicationEventPublisher events) {
         this.teams = teams;
+        this.answers = answers;
         this.history = history;
         this.days = days;
         this.codes = codes;
@@ -64,27 +66,7 @@ class TeamEdits {
             team.rename(name);
             tellChange(team);
         }
-        return TeamAnswers.of(team, true);
-    }
-
-    /**
-     * Joins a team to another one of its day: cells and phones move, and its code opens the other team from now on. Results
-     * follow, so it is refused once they are final.
-     *
-     * @return the team that remains
-     * @throws Refusal {@code team.merged} when either was joined to another team, {@code labday.final}, {@code
-     *     choice.unknown} for a team of another day or itself
-     */
-    @Transactional
-    public TeamAnswer merge(UUID id, TeamMergerRequest request, Caller caller, Instant at) {
-        var by = caller.requireTeacher();
-        var intoId = Given.need("into", request.into());
-        var team = existing(id);
-        days.holdAlone(team.view().labDayId());
-        if (!intoId.equals(team.mergedInto())) {
-            join(requireSingle(team), requireFellow(team, intoId), by, at);
-        }
-        return TeamAnswers.of(existing(intoId), true);
+        return answers.of(team, true);
     }
 
     /**
@@ -100,7 +82,7 @@ class TeamEdits {
                 id,
                 request,
                 () -> renew(teamId, request.endPasses(), by, at),
-                () -> TeamAnswers.of(existing(teamId), true));
+                () -> answers.of(teams.existing(teamId), true));
     }
 
     private TeamAnswer renew(UUID teamId, boolean endPasses, Caller.Teacher by, Instant at) {
@@ -111,28 +93,7 @@ class TeamEdits {
             passes.endOfTeam(teamId);
         }
         tellChange(team);
-        return TeamAnswers.of(team, true);
-    }
-
-    private void join(TeamEntity team, TeamEntity into, Caller.Teacher by, Instant at) {
-        var id = team.view().id();
-        var intoId = into.view().id();
-        days.holdCorrectable(team.view().labDayId());
-        history.keep(id, by.signature(), at);
-        team.mergeInto(intoId);
-        teams.forward(id, intoId);
-        passes.moveTeam(id, intoId);
-        events.publishEvent(new TeamMerged(team.view().labDayId(), id, intoId));
-        tellChange(into);
-    }
-
-    private TeamEntity requireFellow(TeamEntity team, UUID intoId) {
-        var into = requireSingle(existing(intoId));
-        if (into.view().labDayId().equals(team.view().labDayId())
-                && !intoId.equals(team.view().id())) {
-            return into;
-        }
-        throw Refusal.of(ProblemCode.CHOICE_UNKNOWN).field("into").value(intoId).limit("another team of this day");
+        return answers.of(team, true);
     }
 
     private void requireFree(TeamEntity team, String name) {
@@ -145,20 +106,9 @@ class TeamEdits {
 
     /** The team, its day's teams kept as they are by others until the transaction ends. */
     private TeamEntity alone(UUID id) {
-        var team = existing(id);
+        var team = teams.existing(id);
         days.holdAlone(team.view().labDayId());
-        return requireSingle(team);
-    }
-
-    private TeamEntity requireSingle(TeamEntity team) {
-        if (team.mergedInto() != null) {
-            throw Refusal.of(ProblemCode.TEAM_MERGED).value(team.view().name());
-        }
-        return team;
-    }
-
-    private TeamEntity existing(UUID id) {
-        return teams.findById(id).orElseThrow(() -> Refusal.of(ProblemCode.NOT_FOUND));
+        return team.requireSingle();
     }
 
     private void tellChange(TeamEntity team) {

@@ -6,6 +6,8 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
+import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.server.platform.Refusal;
 import org.berrywatt.server.typed.Words;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +29,7 @@ class TeamEntity {
     private String code;
 
     private @Nullable UUID mergedInto;
+    private @Nullable Instant mergedAt;
 
     @Column(nullable = false)
     private String writtenBy;
@@ -69,8 +72,22 @@ class TeamEntity {
         code = changed;
     }
 
-    void mergeInto(UUID other) {
+    void mergeInto(UUID other, Instant at) {
         mergedInto = other;
+        mergedAt = at;
+    }
+
+    /** Whether it was a team of its own then. */
+    boolean wasApartAt(Instant moment) {
+        return mergedAt == null || moment.isBefore(mergedAt);
+    }
+
+    /** @throws Refusal {@code team.merged} when it was joined to another team */
+    TeamEntity requireSingle() {
+        if (mergedInto != null) {
+            throw Refusal.of(ProblemCode.TEAM_MERGED).value(name);
+        }
+        return this;
     }
 
     Team view() {

@@ -24,6 +24,7 @@ class TeamRegistry {
     private static final int SHORTEST_CLAIM = 16;
 
     private final Joining joining;
+    private final TeamAnswers answers;
     private final TeamRepository teams;
     private final LabDays days;
     private final JoinCodes codes;
@@ -32,12 +33,14 @@ class TeamRegistry {
 
     TeamRegistry(
             Joining joining,
+            TeamAnswers answers,
             TeamRepository teams,
             LabDays days,
             JoinCodes codes,
             EntityManager store,
             ApplicationEventPublisher events) {
         this.joining = joining;
+        this.answers = answers;
         this.teams = teams;
         this.days = days;
         this.codes = codes;
@@ -65,7 +68,7 @@ class TeamRegistry {
         var entity = new TeamEntity(team, codes.reserve(), application.writtenBy(), at);
         store.persist(entity);
         events.publishEvent(new TeamChanged(team.labDayId(), id));
-        return TeamAnswers.of(entity, true);
+        return answers.of(entity, true);
     }
 
     private UUID dayOfTeacher(TeamRequest request, Caller caller) {

@@ -4,8 +4,11 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.TeamAnswer;
 import org.berrywatt.contract.TeamRequest;
 import org.berrywatt.server.access.Caller;
@@ -19,11 +22,13 @@ import org.springframework.transaction.annotation.Transactional;
 public class Teams {
 
     private final TeamRepository teams;
+    private final TeamAnswers answers;
     private final TeamRegistry registry;
     private final Receipts receipts;
 
-    Teams(TeamRepository teams, TeamRegistry registry, Receipts receipts) {
+    Teams(TeamRepository teams, TeamAnswers answers, TeamRegistry registry, Receipts receipts) {
         this.teams = teams;
+        this.answers = answers;
         this.registry = registry;
         this.receipts = receipts;
     }
@@ -47,15 +52,48 @@ public class Teams {
     @Transactional(readOnly = true)
     public List<TeamAnswer> list(UUID labDayId, Caller caller) {
         caller.requireLabDay(labDayId);
-        return teams.findByLabDayIdAndMergedIntoIsNullOrderByMark(labDayId).stream()
-                .map(team -> TeamAnswers.of(team, caller.speaksFor(team.view().id())))
-                .toList();
+        return answers.ofLabDay(labDayId, caller::speaksFor);
     }
 
     /** The team of an id, also one that was joined to another, or empty. */
     @Transactional(readOnly = true)
     public Optional<Team> find(UUID id) {
         return teams.findById(id).map(TeamEntity::view);
+    }
+
+    /** The team of an id, or where it was joined to another one, that one. */
+    @Transactional(readOnly = true)
+    public Optional<Team> remaining(UUID id) {
+        return teams.idOfRemaining(id).flatMap(teams::findById).map(TeamEntity::view);
+    }
+
+    /**
+     * The remaining team of an id, for its phones and for teachers.
+     *
+     * @throws Refusal {@code access.signInNeeded}, {@code access.notAllowed} or {@code notFound}
+     */
+    @Transactional(readOnly = true)
+    public Team requireOwn(UUID id, Caller caller) {
+        caller.requireSomebody();
+        var team = remaining(id)
+                .orElseThrow(() -> Refusal.of(ProblemCode.NOT_FOUND).field("teamId"));
+        caller.requireTeam(team.id());
+        return team;
+    }
+
+    /** Of how many teams this one is made: 1 unless others were joined to it. */
+    @Transactional(readOnly = true)
+    public int parts(UUID id) {
+        return 1 + teams.findByMergedIntoOrderByMark(id).size();
+    }
+
+    /** The team itself, and those that were joined to it only after this moment. */
+    @Transactional(readOnly = true)
+    public Set<UUID> partsAt(UUID id, Instant moment) {
+        var later = teams.findByMergedIntoOrderByMark(id).stream()
+                .filter(team -> team.wasApartAt(moment))
+                .map(team -> team.view().id());
+        return Stream.concat(Stream.of(id), later).collect(Collectors.toSet());
     }
 
     /** The teams of a day in order of creation, without those joined to another. */
@@ -75,7 +113,7 @@ public class Teams {
 
     private TeamAnswer again(UUID id, TeamApplication application, Caller caller) {
         var team = teams.findById(id).orElseThrow();
-        return TeamAnswers.of(
+        return answers.of(
                 team, application.claimed() || caller.speaksFor(team.view().id()));
     }
 }

@@ -6,9 +6,6 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
-import org.berrywatt.contract.CellAnswer;
-import org.berrywatt.contract.FinalRequest;
-import org.berrywatt.contract.JoinAnswer;
 import org.berrywatt.contract.JoinRequest;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.TeamAnswer;
@@ -54,59 +51,6 @@ class TeamEditsTest {
         assertThat(teacher.problem(rename(newts, "wrens"), ProblemCode.NAME_TAKEN)
                         .field())
                 .isEqualTo("name");
-    }
-
-    @Test
-    void joinsATeamToAnotherWithItsCellsPhonesAndCode() {
-        var cell = bench.cell(phoneOf(newts), "N1");
-        var code = code(newts);
-        var phone = join(code);
-
-        var remaining = teacher.answer(merge(newts, wrens), TeamAnswer.class);
-
-        assertThat(remaining.id()).isEqualTo(wrens);
-        assertThat(teams()).extracting(TeamAnswer::id).containsExactly(wrens);
-        assertThat(teacher.answer(teacher.get("/api/cells/{id}", cell), CellAnswer.class)
-                        .teamId())
-                .isEqualTo(wrens);
-        assertThat(who(phone).teamId()).isEqualTo(wrens);
-        assertThat(teacher.answer(join(code), JoinAnswer.class))
-                .extracting(JoinAnswer::teamId, JoinAnswer::teamName)
-                .containsExactly(wrens, "Wrens");
-    }
-
-    @Test
-    void carriesAChainOfMergersToTheLastTeam() {
-        var larks = Bench.teamId(bench.team("Larks"));
-        var code = code(newts);
-        merge(newts, wrens);
-        assertThat(merge(wrens, larks)).hasStatusOk();
-        assertThat(teacher.answer(join(code), JoinAnswer.class).teamId()).isEqualTo(larks);
-    }
-
-    @Test
-    void joinsOnceHoweverOftenItIsSent() {
-        assertThat(merge(newts, wrens)).hasStatusOk();
-        assertThat(merge(newts, wrens)).hasStatusOk();
-        teacher.problem(merge(newts, Bench.teamId(bench.team("Larks"))), ProblemCode.TEAM_MERGED);
-        teacher.problem(merge(wrens, newts), ProblemCode.TEAM_MERGED);
-    }
-
-    @Test
-    void refusesToJoinATeamToItselfOrToAnotherDay() {
-        var elsewhere = Bench.teamId(new Bench(teacher.server(), teacher.json()).team("Larks"));
-        for (var into : List.of(newts, elsewhere)) {
-            assertThat(teacher.problem(merge(newts, into), ProblemCode.CHOICE_UNKNOWN)
-                            .field())
-                    .isEqualTo("into");
-        }
-    }
-
-    @Test
-    void joinsNoTeamsOnceResultsAreFinal() {
-        assertThat(teacher.put(new FinalRequest(true, null), "/api/labdays/{id}/final", bench.day.id()))
-                .hasStatusOk();
-        teacher.problem(merge(newts, wrens), ProblemCode.LABDAY_FINAL);
     }
 
     @Test
