@@ -18,8 +18,7 @@ class Incidents extends PageElement {
 
   connectedCallback() {
     super.connectedCallback();
-    this.end = safetyWatch.start(this.desk.day.id, () => this.requestUpdate());
-    this.#load();
+    this.end = safetyWatch.start(this.desk.day.id, () => this.#load());
   }
 
   disconnectedCallback() {
@@ -40,10 +39,12 @@ class Incidents extends PageElement {
     const team = this.desk.teams.find(each => each.id === incident.teamId);
     const zone = incident.zone ? t(`catalogue.zone.${incident.zone}`) : null;
     const earlier = this.#earlier(incident);
-    return html`<li><p class="apart"><span><strong>${clock(incident.noticedAt)}</strong>
+    return html`<li class=${incident.lookedAt ? '' : 'new'}><p class="apart"><span><strong>${clock(incident.noticedAt)}</strong>
         ${team ? html`<bw-mark .mark=${team.mark}></bw-mark> ${team.name}` : nothing} ${zone ? html`<span class="tag">${zone}</span>` : nothing}</span>
         <button class="button plain" aria-label=${t('page.safety.correctAt', { time: clock(incident.noticedAt) })}
           @click=${() => { this.draft = { ...incident, id: newId(), replaces: incident.id }; }}>${t('page.bench.correct')}</button></p>
+      ${incident.lookedAt ? nothing : html`<p><button class="button quiet" aria-label=${t('page.safety.lookedAtOf', { time: clock(incident.noticedAt) })}
+        @click=${() => this.#look(incident)}>${t('page.safety.lookedAt')}</button></p>`}
       <p>${incident.happened}</p><p class="soft">${t('page.safety.done')} ${incident.done}</p>
       ${earlier.length ? html`<details class="fold"><summary>${t('page.safety.earlier', { count: earlier.length })}</summary>
         ${earlier.map(each => html`<p class="soft">${clock(each.acceptedAt)}: ${each.happened} ${each.done}</p>`)}</details>` : nothing}</li>`;
@@ -74,6 +75,11 @@ class Incidents extends PageElement {
       labDayId: this.desk.day.id, teamId, zone, happened, done, replaces, noticedAt: replaces ? noticedAt : new Date(safetyWatch.now()).toISOString(),
     });
     this.draft = fresh();
+    await this.#load();
+  }
+
+  async #look({ id }) {
+    await put(`/api/incidents/${id}/look`).catch(() => {});
     await this.#load();
   }
 

@@ -119,6 +119,7 @@ const ACTS = {
   signOff: () => choose('signOffs'),
   openHeater: () => choose('heater'),
   openTeams: () => choose('teams'),
+  openIncidents: () => choose('incidents'),
 };
 
 const act = item => ACTS[item.action](item);

@@ -9,6 +9,7 @@ final class Attention {
 
     private static final List<Function<DeskRecord, Stream<Matter>>> WATCHES = List.of(
             SafetyMatters::of,
+            IncidentMatters::of,
             LessonMatters::of,
             StationMatters::of,
             ReadingMatters::of,

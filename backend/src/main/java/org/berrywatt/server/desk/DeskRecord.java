@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.berrywatt.contract.CellStanding;
+import org.berrywatt.contract.IncidentAnswer;
 import org.berrywatt.contract.SignOffAnswer;
 import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.labday.LabDay;
@@ -21,6 +22,7 @@ import org.berrywatt.server.team.Team;
  * @param readings valid readings by cell, oldest first
  * @param standings as on the leaderboard, by cell
  * @param signOffs of all teams, withdrawn and expired ones among them
+ * @param incidents of the day, oldest first, corrected ones among them
  * @param slots every stay on a heater
  * @param phones of all teams, as each was last heard of
  */
@@ -34,6 +36,7 @@ record DeskRecord(
         Map<UUID, List<RecordedReading>> readings,
         Map<UUID, CellStanding> standings,
         List<SignOffAnswer> signOffs,
+        List<IncidentAnswer> incidents,
         List<HeaterSlot> slots,
         List<Phone> phones) {
 

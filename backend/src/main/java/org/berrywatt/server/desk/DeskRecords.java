@@ -18,6 +18,7 @@ import org.berrywatt.server.light.Stations;
 import org.berrywatt.server.platform.Refusal;
 import org.berrywatt.server.reading.Readings;
 import org.berrywatt.server.reading.RecordedReading;
+import org.berrywatt.server.safety.Incidents;
 import org.berrywatt.server.safety.Safety;
 import org.berrywatt.server.team.Teams;
 import org.springframework.stereotype.Component;
@@ -33,6 +34,7 @@ class DeskRecords {
     private final Readings readings;
     private final Leaderboards leaderboards;
     private final Safety safety;
+    private final Incidents incidents;
     private final Lesson lesson;
 
     DeskRecords(
@@ -43,6 +45,7 @@ class DeskRecords {
             Readings readings,
             Leaderboards leaderboards,
             Safety safety,
+            Incidents incidents,
             Lesson lesson) {
         this.days = days;
         this.teams = teams;
@@ -51,6 +54,7 @@ class DeskRecords {
         this.readings = readings;
         this.leaderboards = leaderboards;
         this.safety = safety;
+        this.incidents = incidents;
         this.lesson = lesson;
     }
 
@@ -70,6 +74,7 @@ class DeskRecords {
                 readings.ofLabDay(labDayId).stream().collect(groupingBy(RecordedReading::cellId)),
                 standings(labDayId),
                 safety.list(labDayId, teacher),
+                incidents.list(labDayId, teacher),
                 lesson.slots(labDayId),
                 lesson.phones(labDayId));
     }

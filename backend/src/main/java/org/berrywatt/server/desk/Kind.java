@@ -4,6 +4,8 @@ package org.berrywatt.server.desk;
 enum Kind {
     /** Teams at a step with a hazard for which nobody signed them off. */
     UNSIGNED("unsigned", Urgency.HURT, "signOff"),
+    /** An accident or a near miss that was written down and that nobody has looked at. */
+    INCIDENT("incident", Urgency.HURT, "openIncidents"),
     /** A cell whose time on the heater is over. */
     TAKE_OUT("takeOut", Urgency.SPOILS, "openHeater"),
     /** A phone holds entries that the server refused. */

@@ -4,12 +4,13 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Embedded;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
+import java.time.Instant;
 import java.util.UUID;
 import org.berrywatt.contract.IncidentAnswer;
 import org.berrywatt.server.typed.Origin;
 import org.jspecify.annotations.Nullable;
 
-/** An accident or a near miss; written once. A correction is a new incident that names the one it replaces. */
+/** An accident or a near miss; written once and looked at once. A correction is a new incident that names the one it replaces. */
 @Entity
 class Incident {
 
@@ -24,6 +25,11 @@ class Incident {
     private String happened;
     private String done;
     private @Nullable UUID replaces;
+
+    @Column
+    private @Nullable String lookedBy;
+
+    private @Nullable Instant lookedAt;
 
     @Embedded
     private Origin origin;
@@ -50,8 +56,22 @@ class Incident {
         return replaces;
     }
 
-    IncidentAnswer answer(@Nullable UUID replacedBy) {
+    UUID labDayId() {
+        return labDayId;
+    }
+
+    @Nullable
+    Instant lookedAt() {
+        return lookedAt;
+    }
+
+    void look(String by, Instant at) {
+        lookedBy = by;
+        lookedAt = at;
+    }
+
+    IncidentAnswer answer(@Nullable Instant looked, @Nullable UUID replacedBy) {
         return new IncidentAnswer(
-                id, teamId, zone, happened, done, origin.noticedAt(), origin.acceptedAt(), replacedBy);
+                id, teamId, zone, happened, done, origin.noticedAt(), origin.acceptedAt(), looked, replacedBy);
     }
 }

@@ -31,6 +31,11 @@ class IncidentController {
         return incidents.put(id, request, caller, clock.instant());
     }
 
+    @PutMapping("/incidents/{id}/look")
+    IncidentAnswer look(@PathVariable UUID id, Caller caller) {
+        return incidents.look(id, caller, clock.instant());
+    }
+
     @GetMapping("/labdays/{labDayId}/incidents")
     List<IncidentAnswer> list(@PathVariable UUID labDayId, Caller caller) {
         return incidents.list(labDayId, caller);

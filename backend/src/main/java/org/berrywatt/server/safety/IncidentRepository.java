@@ -17,5 +17,9 @@ interface IncidentRepository extends Repository<Incident, UUID> {
     @Query("select i from Incident i where i.id = :id and i.labDayId = :labDayId")
     Optional<Incident> holdAlone(UUID id, UUID labDayId);
 
+    @Lock(LockModeType.PESSIMISTIC_WRITE)
+    @Query("select i from Incident i where i.id = :id")
+    Optional<Incident> holdAlone(UUID id);
+
     boolean existsByReplaces(UUID id);
 }

@@ -6,12 +6,13 @@ import java.util.List;
 import java.util.UUID;
 import org.berrywatt.contract.IncidentAnswer;
 import org.berrywatt.contract.IncidentRequest;
+import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.server.access.Caller;
 import org.berrywatt.server.platform.Receipts;
+import org.berrywatt.server.platform.Refusal;
 import org.berrywatt.server.typed.Corrections;
 import org.berrywatt.server.typed.Given;
 import org.berrywatt.server.typed.Origin;
-import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -42,7 +43,7 @@ public class Incidents {
     /**
      * Writes an incident down, or corrects one; what is corrected is kept.
      *
-     * @throws org.berrywatt.server.platform.Refusal {@code replaced.already}, or when a field is refused
+     * @throws Refusal {@code replaced.already}, or when a field is refused
      */
     @Transactional
     public IncidentAnswer put(UUID id, IncidentRequest request, Caller caller, Instant at) {
@@ -61,13 +62,24 @@ public class Incidents {
         return answers(labDayId);
     }
 
+    /** Notes that a teacher has looked at it, so that it waits no more; the first look holds. */
+    @Transactional
+    public IncidentAnswer look(UUID id, Caller caller, Instant at) {
+        var by = caller.requireTeacher();
+        var incident = incidents.holdAlone(id).orElseThrow(() -> Refusal.of(ProblemCode.NOT_FOUND));
+        if (incident.lookedAt() == null) {
+            incident.look(by.signature(), at);
+            events.publishEvent(new SafetyChanged(incident.labDayId()));
+        }
+        return again(id, incident.labDayId());
+    }
+
     private IncidentAnswer write(UUID id, IncidentRequest request, Caller caller, Instant at) {
         var entry = converter.entry(request);
         requireStanding(entry);
-        var incident = new Incident(id, entry, Origin.of(caller.signature(), request.noticedAt(), at));
-        store.persist(incident);
+        store.persist(new Incident(id, entry, Origin.of(caller.signature(), request.noticedAt(), at)));
         events.publishEvent(new SafetyChanged(entry.labDayId()));
-        return incident.answer(null);
+        return again(id, entry.labDayId());
     }
 
     private IncidentAnswer again(UUID id, UUID labDayId) {
@@ -86,17 +98,6 @@ public class Incidents {
     }
 
     private List<IncidentAnswer> answers(UUID labDayId) {
-        var all = incidents.findByLabDayIdOrderByOriginAcceptedAtAscIdAsc(labDayId);
-        return all.stream()
-                .map(incident -> incident.answer(replacementOf(incident, all)))
-                .toList();
-    }
-
-    private static @Nullable UUID replacementOf(Incident incident, List<Incident> all) {
-        return all.stream()
-                .filter(later -> incident.id().equals(later.replaces()))
-                .map(Incident::id)
-                .findFirst()
-                .orElse(null);
+        return new IncidentLog(incidents.findByLabDayIdOrderByOriginAcceptedAtAscIdAsc(labDayId)).answers();
     }
 }

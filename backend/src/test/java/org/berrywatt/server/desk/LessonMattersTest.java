@@ -90,6 +90,7 @@ class LessonMattersTest {
                 Map.of(),
                 Map.of(),
                 List.of(),
+                List.of(),
                 slots,
                 phones);
     }

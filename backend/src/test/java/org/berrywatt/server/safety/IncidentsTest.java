@@ -63,6 +63,29 @@ class IncidentsTest {
         bench.teacher.problem(refused, ProblemCode.REPLACED_ALREADY);
     }
 
+    @Test
+    void keepsTheFirstLookHoweverOftenItIsSent() {
+        assertThat(put(id, request("A plate broke", null)).lookedAt()).isNull();
+        var first = look(id);
+        assertThat(first.lookedAt()).isNotNull();
+        assertThat(look(id)).isEqualTo(first);
+        assertThat(listed()).containsExactly(first);
+    }
+
+    @Test
+    void takesACorrectionOfWhatWasLookedAtForLookedAt() {
+        var correction = UUID.randomUUID();
+        put(id, request("A plate broke", null));
+        var looked = look(id).lookedAt();
+        assertThat(put(correction, request("Two plates broke", id)).lookedAt()).isEqualTo(looked);
+    }
+
+    @Test
+    void findsNothingToLookAtWhereNothingWasWritten() {
+        bench.teacher.problem(
+                bench.teacher.put("", "/api/incidents/{id}/look", UUID.randomUUID()), ProblemCode.NOT_FOUND);
+    }
+
     @ParameterizedTest(name = "zone {0}, happened {1}, done {2} is refused with {3} at {4}")
     @CsvSource({
         "picnic, A plate broke, Swept up, choice.unknown, zone",
@@ -113,6 +136,10 @@ class IncidentsTest {
                         .query(Integer.class)
                         .single())
                 .isZero();
+    }
+
+    private IncidentAnswer look(UUID incident) {
+        return bench.teacher.answer(bench.teacher.put("", "/api/incidents/{id}/look", incident), IncidentAnswer.class);
     }
 
     private IncidentRequest request(String happened, @Nullable UUID replaces) {
