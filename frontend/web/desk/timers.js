@@ -10,17 +10,17 @@ const LONGEST_MINUTES = 480;
 let freshId = newId();
 let whom = '';
 
-/** Timers for the class or one team: what runs, five minutes more, and a form for the next. */
+/** Timers for the class, one team or one cell: what runs, five minutes more, and a form for the next. */
 export function timers({ day, teams, cells, lesson }, { reload }) {
   return html`<section class="flow" aria-labelledby="timers"><h2 id="timers">${t('page.lesson.timers')}</h2>
     ${lesson.timers.length ? html`<ul class="bare timers">${lesson.timers.map(timer => row(timer, teams, cells, reload))}</ul>`
       : html`<p class="soft">${t('page.lesson.noTimer')}</p>`}
-    <div class="narrow"><bw-form class="timer-form" .label=${t('page.lesson.startTimer')} .send=${values => start(day, values, reload)} .fields=${html`
+    <div class="narrow"><bw-form class="timer-form" .label=${t('page.lesson.startTimer')} .send=${values => start(day, values, cells, reload)} .fields=${html`
       <bw-field name="words" maxlength="60" .label=${t('page.lesson.whatFor')}></bw-field>
       <bw-field name="durationS" maxlength="3" .label=${t('page.lesson.minutesField')}></bw-field>
       <p class="beside">${MINUTES.map(each => html`<button type="button" class="button quiet" @click=${fill} value=${each}>${t('page.lesson.minutes', { minutes: Number(each) })}</button>`)}</p>
       <bw-picker .label=${t('page.lesson.forWhom')} always .value=${whom} @chosen=${event => { whom = event.detail; }}
-        .options=${[{ key: '', label: t('page.lesson.wholeClass') }, ...teams.map(({ id, name }) => ({ key: id, label: name }))]}></bw-picker>`}></bw-form></div>
+        .options=${[{ key: '', label: t('page.lesson.wholeClass') }, ...scopes(teams, cells)]}></bw-picker>`}></bw-form></div>
   </section>`;
 }
 
@@ -35,6 +35,12 @@ function row(timer, teams, cells, reload) {
     </div></li>`;
 }
 
+/** Each team followed by its cells, as choices. */
+export const scopes = (teams, cells) => teams.flatMap(team => [
+  { key: team.id, label: team.name },
+  ...cells.filter(({ teamId }) => teamId === team.id).map(({ id, label }) => ({ key: id, label: t('page.lesson.cellOf', { label, team: team.name }) })),
+]);
+
 function fill(event) {
   const field = event.target.closest('bw-form').querySelector('[name="durationS"]');
   field.value = event.target.closest('button').value;
@@ -47,8 +53,9 @@ export function secondsOf(typed) {
   throw new Refused(422, { detail: t('page.lesson.minutesWrong'), field: 'durationS' });
 }
 
-async function start(day, { words, durationS }, reload) {
-  await put(`/api/timers/${freshId}`, { labDayId: day.id, words, durationS: secondsOf(durationS), teamId: whom || null, cellId: null });
+async function start(day, { words, durationS }, cells, reload) {
+  const ofCell = cells.some(({ id }) => id === whom);
+  await put(`/api/timers/${freshId}`, { labDayId: day.id, words, durationS: secondsOf(durationS), teamId: ofCell ? null : whom || null, cellId: ofCell ? whom : null });
   freshId = newId();
   document.querySelectorAll('bw-form.timer-form bw-field').forEach(field => { field.value = ''; });
   await reload();
