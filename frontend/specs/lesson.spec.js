@@ -1,7 +1,8 @@
 import { ServerClock } from '/core/clock.js';
 import { leftText, milestone, minutesOver } from '/core/countdown.js';
-import { secondsOf } from '/desk/timers.js';
-import { wholeOf } from '/desk/heater.js';
+import { scopes, secondsOf } from '/desk/timers.js';
+import { lastAt, timeOfDay, wholeOf } from '/desk/heater-entry.js';
+import { slotsWith } from '/lesson/waiting.js';
 import { cooling, heatState, heatersOf, slotOfCell } from '/lesson/heat.js';
 import { presenceOf, tellPresence } from '/lesson/presence.js';
 import { standingAnnouncement, whenRevised } from '/live/room.js';
@@ -87,6 +88,56 @@ spec('finds the stay that counts for a cell', () => {
   same(slotOfCell([earlier, slot({ id: 'now' })], 'c', NOON).id, 'now');
   same(slotOfCell([earlier], 'c', NOON).id, 'earlier');
   same(slotOfCell([earlier], 'other', NOON), null);
+});
+
+spec('takes a cell for hot as long as nobody knows until when', () =>
+  same(heatState(slot({ outAt: at(-900), coolUntil: null }), NOON), 'COOLING'));
+
+const put = (id, body, state = 'waiting') => ({ id, state, about: { kind: 'heater', label: 'C1' }, body: { cellId: 'c', heater: 'Plate B', position: 1, target: { text: '450', unit: 'degC' }, holdMinutes: 30, replaces: null, inAt: at(-10), ...body } });
+const out = (slotId, outAt) => ({ id: 'o', state: 'waiting', about: { kind: 'heaterOut' }, body: { slotId, outAt } });
+
+spec('shows a cell on its heater while the entry still waits on the phone', () => {
+  const [waiting] = slotsWith([], [put('p')], 30);
+  same([waiting.heater, waiting.targetDegC, waiting.holdUntil, waiting.pending], ['Plate B', 450, at(20), true]);
+  same(slotsWith([slot({ id: 'p' })], [put('p')], 30).length, 1);
+  same(slotsWith([], [put('p', {}, 'refused')], 30), []);
+});
+
+spec('shows a cell as taken off at its own time while the entry still waits', () => {
+  const [off] = slotsWith([slot()], [out('s', at(-3))], 30);
+  same([off.outAt, off.coolUntil, heatState(off, NOON)], [at(-3), at(27), 'COOLING']);
+  same(slotsWith([], [put('p'), out('p', at(-1))], 30)[0].outAt, at(-1));
+  same(slotsWith([slot()], [out('s', at(-3))], null)[0].coolUntil, null);
+});
+
+spec('shows a waiting correction in the place of what it replaces, with its time', () => {
+  const corrected = slotsWith([slot()], [put('p', { replaces: 's', inAt: null })], 30);
+  same(corrected.map(({ id, heater, inAt }) => [id, heater, inAt]), [['p', 'Plate B', at(-50)]]);
+});
+
+spec('goes on counting by the server after a reload, while the server is silent', () => {
+  const kept = [];
+  const device = NOON - 60 * MINUTE;
+  new ServerClock(() => device, { offset: null, keep: offset => kept.push(offset) }).heard(at(0));
+  same(new ServerClock(() => device + 5_000, { offset: kept.at(-1), keep: () => {} }).now(), NOON + 5_000);
+});
+
+spec('forgets what an earlier page knew when the server says otherwise', () => {
+  const clock = new ServerClock(() => NOON, { offset: 90 * MINUTE, keep: () => {} });
+  clock.heard(at(1));
+  same([clock.now(), clock.stamp()], [NOON + MINUTE, '2026-11-25T12:01:00.000Z']);
+});
+
+spec('takes a time of the day for the last one that was', () => {
+  const now = new Date(2026, 10, 25, 12, 30).getTime();
+  const day = (date, hours, minutes) => new Date(2026, 10, date, hours, minutes).toISOString();
+  same([lastAt('12:05', now), lastAt('12:45', now), lastAt('', now), lastAt('noon', now)], [day(25, 12, 5), day(24, 12, 45), null, null]);
+  same(timeOfDay(day(25, 9, 5)), '09:05');
+});
+
+spec('offers each team and then its cells for a timer', () => {
+  const teams = [{ id: 'a', name: 'Sloe' }, { id: 'b', name: 'Elder' }];
+  same(scopes(teams, [{ id: 'e1', teamId: 'b', label: 'E1' }, { id: 's1', teamId: 'a', label: 'S1' }]).map(({ key }) => key), ['a', 's1', 'b', 'e1']);
 });
 
 spec('lets an announcement go at its end', () => {

@@ -163,6 +163,17 @@ spec('holds back what was recorded about a cell that was refused', async () => {
   same([fake.arrived.length, states(outbox)], [1, [['c1', 'refused'], ['o1', 'waiting']]]);
 });
 
+spec('holds back the taking off of a cell whose putting on was refused', async () => {
+  const fake = server(says(409, 'heater.taken'));
+  const { outbox } = tab(fake);
+  await outbox.add(entry('s1', { kind: 'heater', cellId: 'c1' }));
+  await outbox.add(entry('o1', { kind: 'heaterOut', cellId: 'c1', after: 's1' }));
+  await settled();
+  same([fake.arrived.length, states(outbox)], [1, [['s1', 'refused'], ['o1', 'waiting']]]);
+  await outbox.discard('s1');
+  same(outbox.entries, []);
+});
+
 spec('throws an entry away together with what depends on it', async () => {
   const { outbox } = tab(server(says(409)));
   await outbox.add(entry('c1', { kind: 'cell', cellId: 'c1' }));

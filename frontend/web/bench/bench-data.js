@@ -1,5 +1,7 @@
 /** All that a team's bench shows: what the server knows, and over it what this phone has not sent yet. */
+import { serverClock } from '../core/clock.js';
 import { get } from '../core/http.js';
+import { slotsWith, slotsWithAccepted } from '../lesson/waiting.js';
 import { withAccepted, withReading } from './accepted.js';
 
 /** Fires `changed` whenever something to draw is new. */
@@ -47,10 +49,10 @@ export class BenchData extends EventTarget {
     const day = `/api/labdays/${this.labDayId}`;
     const fetched = await Promise.allSettled([
       this.#fetch(day, answer => { this.labDay = answer; }),
-      this.#fetch(`${day}/teams`, answer => { this.teams = answer; }),
+      this.#fetch(`${day}/teams`, answer => this.#hearTeams(answer)),
       this.#fetch(`${day}/stations`, answer => { this.stations = answer; }),
       this.#fetch(`${day}/cells`, answer => { this.serverCells = answer; }),
-      this.#fetch(`${day}/lesson`, answer => { this.lesson = answer; }),
+      this.#fetch(`${day}/lesson`, answer => this.#hearLesson(answer)),
     ]);
     this.fresh = fetched.every(each => each.status === 'fulfilled');
     await this.#ofEachCell('readings', this.#readings);
@@ -77,6 +79,16 @@ export class BenchData extends EventTarget {
         events: [...cell.events, ...this.#pendingOf('event', cell.id)],
       }))
       .sort((a, b) => a.label.localeCompare(b.label, 'en', { numeric: true }));
+  }
+
+  /** Where the day's cells are on heaters, what this phone has not sent among them. */
+  get slots() {
+    return slotsWith(this.lesson?.slots ?? [], [...this.#pending('heater'), ...this.#pending('heaterOut')], this.lesson?.coolDownMinutes);
+  }
+
+  /** The teacher's timers for this team, or for one of its cells. */
+  get timers() {
+    return (this.lesson?.timers ?? []).filter(({ teamId }) => teamId);
   }
 
   cell(id) {
@@ -106,9 +118,25 @@ export class BenchData extends EventTarget {
   #accept({ entry, answer }) {
     const { kind, cellId } = entry.about;
     this.serverCells = withAccepted(this.serverCells, entry, answer);
+    if (kind === 'heater' || kind === 'heaterOut') this.#hearSlot(entry, answer);
     if (kind === 'reading') this.#readings.set(cellId, withReading(this.#readings.get(cellId) ?? [], entry, answer));
     this.#tell();
     this.refresh();
+  }
+
+  /** A team that was joined to another one is that one from now on. */
+  #hearTeams(answer) {
+    this.teams = answer;
+    this.teamId = answer.find(({ id, joined }) => id === this.teamId || joined.includes(this.teamId))?.id ?? this.teamId;
+  }
+
+  #hearLesson(answer) {
+    serverClock.heard(answer.serverTime);
+    this.lesson = answer;
+  }
+
+  #hearSlot(entry, answer) {
+    if (this.lesson) this.lesson = { ...this.lesson, slots: slotsWithAccepted(this.lesson.slots, entry, answer) };
   }
 
   #followLive() {
@@ -126,7 +154,8 @@ export class BenchData extends EventTarget {
   }
 
   #pending(kind) {
-    return this.#outbox.entries.filter(entry => entry.about.kind === kind && entry.about.teamId === this.teamId);
+    const own = [this.teamId, ...(this.team?.joined ?? [])];
+    return this.#outbox.entries.filter(entry => entry.about.kind === kind && own.includes(entry.about.teamId));
   }
 
   #pendingOf(kind, cellId) {

@@ -3,6 +3,7 @@ import { clock } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { slotPanel } from '../lesson/slot.js';
+import { teamTimers } from '../lesson/team-timers.js';
 import { checklist } from './checklist.js';
 import { curve } from './curve.js';
 import { history } from './history.js';
@@ -15,7 +16,7 @@ import { place, readingWords, setAsideReason } from './words.js';
 
 const KINDS = ['dark', 'light', 'sweep', 'toggles'];
 
-export function cellView(data, id) {
+export function cellView(data, outbox, id) {
   const cell = data.cell(id);
   if (!cell) return html`<div class="flow">${back()}<p>${t('page.bench.noSuchCell')}</p></div>`;
   const readings = data.readings(id);
@@ -28,7 +29,8 @@ export function cellView(data, id) {
       <div class="cell-head"><h1>${t('page.bench.cell', { label: cell.label })}</h1>
         <bw-cell .stages=${statesByStage(stages)}></bw-cell></div>
       ${cell.pending ? html`<span class="tag pending"><bw-icon name="waiting"></bw-icon>${t('page.bench.onThisPhone')}</span>` : nothing}
-      ${slotPanel(data, id)}
+      ${slotPanel(data, outbox, id)}
+      ${teamTimers(data, id)}
       ${nowPanel(cell, next, data)}
       ${measuring ? readingSection(cell, readings, data.catalogue.units) : nothing}
     </div>

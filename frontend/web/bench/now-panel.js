@@ -1,4 +1,5 @@
 /** What to do with a cell now: its next step with what can hurt, how it is done and its clock; or what a failure teaches. */
+import { serverClock } from '../core/clock.js';
 import { clock } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
@@ -18,15 +19,17 @@ export function nowPanel(cell, { kind, stage }, data) {
     ${caution(stage, cell)}
     ${howTo(stage.key)}
     <bw-step-timer .cell=${cell} .stage=${stage.key}></bw-step-timer>
-    ${stage.hot ? html`<p><a class="button quiet" href=${to('heater', cell.id)}>${t('page.lesson.putIn')}</a></p>` : nothing}
+    ${stage.hot && !isOnHeater(data, cell) ? html`<p><a class="button quiet" href=${to('heater', cell.id)}>${t('page.lesson.putIn')}</a></p>` : nothing}
     <a class="button whole" href=${to('outcome', cell.id, stage.key)}>${t('page.bench.recordOutcome')}</a></section>`;
 }
+
+const isOnHeater = ({ slots }, { id }) => slots.some(slot => slot.cellId === id && !slot.outAt);
 
 function measureNow(cell, kind, stage) {
   const settled = settledFrom(cell);
   return html`<section class="now flow" aria-label=${t('page.bench.next')}>
     <h2>${t(`page.bench.reading.${kind}`)}</h2>
-    ${settled > Date.now() ? html`<p><bw-time-left .until=${settled} .over=${t('page.bench.timeIsUp')}></bw-time-left></p>
+    ${settled > serverClock.now() ? html`<p><bw-time-left .until=${settled} .over=${t('page.bench.timeIsUp')}></bw-time-left></p>
       <p>${t('page.bench.settling', { time: clock(settled) })}</p>` : nothing}
     ${caution(stage, cell)}
     ${howTo(kind)}

@@ -1,4 +1,5 @@
 /** The clock of a stage that waits: started by the team, shown big, buzzing once where the phone may. */
+import { serverClock } from '../core/clock.js';
 import { clock } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { PageElement, html, nothing } from '../kit/kit.js';
@@ -33,8 +34,8 @@ class StepTimer extends Ticking {
 
   tick() {
     const endsAt = endOf(this.cell.id, this.stage);
-    if (this.running && endsAt && endsAt <= Date.now()) globalThis.navigator.vibrate?.(BUZZ_MS);
-    this.running = endsAt > Date.now();
+    if (this.running && endsAt && endsAt <= serverClock.now()) globalThis.navigator.vibrate?.(BUZZ_MS);
+    this.running = endsAt > serverClock.now();
     super.tick();
   }
 
@@ -43,7 +44,7 @@ class StepTimer extends Ticking {
     if (offered.length === 0) return nothing;
     const endsAt = endOf(this.cell.id, this.stage);
     return html`<div class="timer flow">${endsAt ? this.#running(endsAt) : this.#idle(offered)}
-      <div role="status">${endsAt && endsAt <= Date.now() ? html`<p><strong>${t('page.bench.timer.over', { time: clock(endsAt) })}</strong></p>` : nothing}</div></div>`;
+      <div role="status">${endsAt && endsAt <= serverClock.now() ? html`<p><strong>${t('page.bench.timer.over', { time: clock(endsAt) })}</strong></p>` : nothing}</div></div>`;
   }
 
   #idle(offered) {
@@ -55,9 +56,9 @@ class StepTimer extends Ticking {
   }
 
   #running(endsAt) {
-    return html`<p class="figure" role="timer">${leftText(endsAt, Date.now())}</p>
-      ${endsAt > Date.now() ? html`<p>${t('page.bench.timer.until', { time: clock(endsAt) })}</p>` : nothing}
-      <button type="button" class="button plain" @click=${this.#stop}>${t(endsAt > Date.now() ? 'page.bench.timer.stop' : 'page.bench.timer.again')}</button>`;
+    return html`<p class="figure" role="timer">${leftText(endsAt, serverClock.now())}</p>
+      ${endsAt > serverClock.now() ? html`<p>${t('page.bench.timer.until', { time: clock(endsAt) })}</p>` : nothing}
+      <button type="button" class="button plain" @click=${this.#stop}>${t(endsAt > serverClock.now() ? 'page.bench.timer.stop' : 'page.bench.timer.again')}</button>`;
   }
 
   #start(minutes) {
@@ -77,10 +78,10 @@ class TimeLeft extends Ticking {
 
   render() {
     if (!this.until) return nothing;
-    const running = this.until > Date.now();
+    const running = this.until > serverClock.now();
     if (!running && !this.over) return nothing;
     return html`<span class="tag ${running ? '' : 'fine'}"><bw-icon name=${running ? 'waiting' : 'fine'}></bw-icon>${running
-      ? t('page.bench.timer.left', { left: leftText(this.until, Date.now()), time: clock(this.until) }) : this.over}</span>`;
+      ? t('page.bench.timer.left', { left: leftText(this.until, serverClock.now()), time: clock(this.until) }) : this.over}</span>`;
   }
 }
 

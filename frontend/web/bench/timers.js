@@ -1,4 +1,8 @@
-/** Waiting times at the bench. The end is kept as a point in time, so that a reload or a locked phone changes nothing. */
+/**
+ * Waiting times at the bench. The end is kept as a point in time by the server's clock, so that a reload, a locked phone and a
+ * phone whose clock is wrong change nothing.
+ */
+import { serverClock } from '../core/clock.js';
 import { remember, remembered } from '../core/drafts.js';
 
 export { leftText } from '../core/countdown.js';
@@ -20,7 +24,7 @@ const key = (cellId, stage) => `timer.${cellId}.${stage}`;
 /** When the wait of a stage ends, in ms, or null while none was started. */
 export const endOf = (cellId, stage) => remembered(key(cellId, stage), null);
 
-export const startTimer = (cellId, stage, minutes, now = Date.now()) => remember(key(cellId, stage), now + minutes * MINUTE_MS);
+export const startTimer = (cellId, stage, minutes, now = serverClock.now()) => remember(key(cellId, stage), now + minutes * MINUTE_MS);
 
 export const stopTimer = (cellId, stage) => remember(key(cellId, stage), null);
 

@@ -1,4 +1,5 @@
 /** A refill or a repair of a finished cell: it stays the same cell, and its record says what was done. */
+import { serverClock } from '../core/clock.js';
 import { t } from '../core/texts.js';
 import { html } from '../kit/kit.js';
 import { BenchForm } from './bench-form.js';
@@ -35,7 +36,7 @@ class WorkForm extends BenchForm {
     const id = this.entryId;
     return {
       id, path: `/api/cell-events/${id}`,
-      body: { cellId: this.cellId, kind, note: note.trim() || null, noticedAt: new Date().toISOString() },
+      body: { cellId: this.cellId, kind, note: note.trim() || null, noticedAt: serverClock.stamp() },
       about: { kind: 'event', cellId: this.cellId, label: this.cell.label, work: kind },
     };
   }

@@ -1,5 +1,7 @@
 /** The server's time on a device whose own clock may be wrong. */
 
+import { remember, remembered } from './drafts.js';
+
 const KEPT = 8;
 const JUMP_MS = 5_000;
 
@@ -9,11 +11,17 @@ const JUMP_MS = 5_000;
  */
 export class ServerClock {
   #deviceNow;
-  #offsets = [];
+  #keep;
+  #offsets;
 
-  /** @param {() => number} deviceNow the device's clock in ms */
-  constructor(deviceNow = Date.now) {
+  /**
+   * @param {() => number} deviceNow the device's clock in ms
+   * @param {{offset: ?number, keep: (offset: number) => void}} memory what an earlier page knew, for as long as the server is silent
+   */
+  constructor(deviceNow = Date.now, { offset, keep } = { offset: null, keep: () => {} }) {
     this.#deviceNow = deviceNow;
+    this.#keep = keep;
+    this.#offsets = Number.isFinite(offset) ? [offset] : [];
   }
 
   /** The server said its time just now. */
@@ -22,6 +30,7 @@ export class ServerClock {
     if (!Number.isFinite(offset)) return;
     const kept = Math.abs(offset - this.#offset) > JUMP_MS ? [] : this.#offsets;
     this.#offsets = [...kept, offset].slice(-KEPT);
+    this.#keep(this.#offset);
   }
 
   /** The server's time in ms, as far as it is known. */
@@ -29,10 +38,15 @@ export class ServerClock {
     return this.#deviceNow() + this.#offset;
   }
 
+  /** The same as text, for entries. */
+  stamp() {
+    return new Date(this.now()).toISOString();
+  }
+
   get #offset() {
     return this.#offsets.length ? Math.max(...this.#offsets) : 0;
   }
 }
 
-/** The one clock of this page. */
-export const serverClock = new ServerClock();
+/** The one clock of this page. It outlives a reload, so that a phone without a network goes on counting right. */
+export const serverClock = new ServerClock(Date.now, { offset: remembered('serverOffset', null), keep: offset => remember('serverOffset', offset) });

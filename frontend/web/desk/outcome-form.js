@@ -1,4 +1,5 @@
 /** How a stage ended, recorded by the teacher for a team; a correction when the stage has an outcome already. */
+import { serverClock } from '../core/clock.js';
 import { put } from '../core/http.js';
 import { newId } from '../core/ids.js';
 import { t } from '../core/texts.js';
@@ -43,7 +44,7 @@ class DeskOutcome extends PageElement {
     }
     await put(`/api/outcomes/${this.key}`, {
       cellId: this.cell.id, stage: chosen.key, passed: this.passed === 'yes', failure: this.passed === 'no' ? this.failure : null,
-      note: note.trim() || null, replaces: chosen.outcome?.id ?? null, noticedAt: new Date().toISOString(),
+      note: note.trim() || null, replaces: chosen.outcome?.id ?? null, noticedAt: serverClock.stamp(),
     });
     this.key = newId();
     this.passed = null;

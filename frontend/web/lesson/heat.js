@@ -6,11 +6,11 @@ const SHOWN_COOL_MS = 30 * 60_000;
 /** `HEATING`, `HOLD_OVER` (time is up, still on the heater), `COOLING` (taken out, hot) or `TOUCHABLE` (after a check). */
 export function heatState({ holdUntil, outAt, coolUntil }, now) {
   if (!outAt) return now < Date.parse(holdUntil) ? 'HEATING' : 'HOLD_OVER';
-  return now < Date.parse(coolUntil) ? 'COOLING' : 'TOUCHABLE';
+  return now >= Date.parse(coolUntil) ? 'TOUCHABLE' : 'COOLING'; // hot as long as nobody knows until when
 }
 
-/** The time that the state runs to, or was reached at. */
-export const heatTime = ({ holdUntil, coolUntil }) => coolUntil ?? holdUntil;
+/** The time that the state runs to, or was reached at; null when nobody knows. */
+export const heatTime = ({ holdUntil, outAt, coolUntil }) => (outAt ? coolUntil : holdUntil);
 
 /** Cells on heaters by heater, each {heater, spots: [{position, slot | null}]} with one free spot to spare at least. */
 export function heatersOf(slots) {
@@ -31,7 +31,7 @@ function spotsOf(slots) {
 
 /** Taken out and hot, or cool since not long ago, the hottest first. */
 export const cooling = (slots, now) => slots
-  .filter(({ coolUntil }) => coolUntil && now - Date.parse(coolUntil) < SHOWN_COOL_MS)
+  .filter(({ outAt, coolUntil }) => outAt && !(now - Date.parse(coolUntil) >= SHOWN_COOL_MS))
   .sort((a, b) => Date.parse(b.coolUntil) - Date.parse(a.coolUntil));
 
 /** The stay that counts for a cell now: on a heater, or taken out and not yet forgotten; null without one. */

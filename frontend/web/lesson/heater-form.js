@@ -6,6 +6,8 @@ import { caution } from '../bench/caution.js';
 import { back } from '../bench/cell-view.js';
 import { html } from '../kit/kit.js';
 
+const NOT_SIGNED_OFF = 'zone.notSignedOff';
+
 class HeaterForm extends BenchForm {
   get draftKey() {
     return `heater.${this.cellId}.${this.earlier?.id ?? ''}`;
@@ -17,13 +19,13 @@ class HeaterForm extends BenchForm {
 
   /** The stay that is corrected: a cell is on one heater at a time. */
   get earlier() {
-    return this.data.lesson?.slots.find(slot => slot.cellId === this.cellId && !slot.outAt) ?? null;
+    return this.data.slots.find(slot => slot.cellId === this.cellId && !slot.outAt) ?? null;
   }
 
   start() {
     const { earlier } = this;
     if (earlier) return { heater: earlier.heater, position: String(earlier.position), target: earlier.target, hold: String(earlier.holdMinutes) };
-    const last = (this.data.lesson?.slots ?? []).at(-1);
+    const last = this.data.slots.at(-1);
     return { heater: last?.heater ?? '', position: '', target: { text: planned(this.cell, 'bakeTemperature'), unit: 'degC' }, hold: planned(this.cell, 'bakeTime') };
   }
 
@@ -44,17 +46,25 @@ class HeaterForm extends BenchForm {
     return [position, hold].every(text => /^\s*[1-9]\d{0,2}\s*$/.test(text)) ? null : t('page.lesson.wholeNumbers');
   }
 
+  /** An entry that still waits here is changed; what the server has is corrected by another one. */
   toEntry({ heater, position, hold }) {
-    const id = this.entryId;
+    const { earlier } = this;
+    const waiting = earlier?.pending ? this.outbox.entries.find(each => each.id === earlier.id)?.body : null;
+    const id = waiting ? earlier.id : this.entryId;
     return {
       id, path: `/api/heater-slots/${id}`,
       body: {
         cellId: this.cellId, heater, position: Number(position), target: this.querySelector('bw-entry').typed,
-        holdMinutes: Number(hold), inAt: this.earlier ? null : new Date(serverClock.now()).toISOString(),
-        replaces: this.earlier?.id ?? null,
+        holdMinutes: Number(hold), inAt: waiting ? waiting.inAt : this.#inAt, replaces: waiting ? waiting.replaces : earlier?.id ?? null, note: null,
       },
       about: { kind: 'heater', cellId: this.cellId, label: this.cell.label },
     };
+  }
+
+  /** A refused entry keeps its time, except where the team was not signed off: then the cell waited for that. */
+  get #inAt() {
+    if (this.entry && this.entry.problem?.code !== NOT_SIGNED_OFF) return this.entry.body.inAt;
+    return this.earlier ? null : serverClock.stamp();
   }
 }
 

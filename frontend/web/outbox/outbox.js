@@ -43,8 +43,8 @@ export class Outbox extends EventTarget {
 
   /**
    * Stores an entry; resolves once it is safe on this phone, and sends it in the background.
-   * @param entry {id, path, body, about: {kind, cellId, teamId, ...}}; an id that is here already is replaced (a
-   *   corrected entry after a refusal)
+   * @param entry {id, path, body, about: {kind, cellId, teamId, after, ...}}; `cellId` and `after` name entries that must
+   *   be with the server first; an id that is here already is replaced (a corrected entry after a refusal)
    */
   async add(entry) {
     const earlier = this.entries.find(each => each.id === entry.id);
@@ -57,7 +57,7 @@ export class Outbox extends EventTarget {
 
   /** Gives an entry up, and those that wait for it. */
   async discard(id) {
-    for (const entry of this.entries.filter(each => each.id === id || each.about.cellId === id)) {
+    for (const entry of this.entries.filter(each => each.id === id || waitsFor(each, id))) {
       await this.#store.remove(entry.id);
     }
     await this.refresh();
@@ -111,9 +111,9 @@ export class Outbox extends EventTarget {
     }
   }
 
-  /** A cell that was refused holds back what was recorded about it. */
+  /** What was refused holds back what was recorded about it. */
   #held(entry) {
-    return this.entries.some(each => each.state === 'refused' && each.id !== entry.id && each.id === entry.about.cellId);
+    return this.entries.some(each => each.state === 'refused' && each.id !== entry.id && waitsFor(entry, each.id));
   }
 
   async #acknowledged(entry, answer) {
@@ -151,4 +151,6 @@ export class Outbox extends EventTarget {
     this.dispatchEvent(new CustomEvent(type, { detail }));
   }
 }
+
+const waitsFor = ({ about }, id) => about.cellId === id || about.after === id;
 

@@ -65,7 +65,7 @@ function showView(data, outbox) {
 function view(data, outbox) {
   const { view: name, id, part } = route();
   const views = {
-    cell: () => cellView(data, id),
+    cell: () => cellView(data, outbox, id),
     new: () => html`<bw-register-form .data=${data} .outbox=${outbox} .cellId=${''}></bw-register-form>`,
     sheet: () => data.cell(id) && html`<bw-register-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-register-form>`,
     outcome: () => data.cell(id) && html`<bw-outcome-form .data=${data} .outbox=${outbox} .cellId=${id} .part=${part}></bw-outcome-form>`,
@@ -74,7 +74,7 @@ function view(data, outbox) {
     toggles: () => data.cell(id) && html`<bw-toggles-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-toggles-form>`,
     work: () => data.cell(id) && html`<bw-work-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-work-form>`,
     sweep: () => data.cell(id) && html`<bw-sweep-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-sweep-form>`,
-    heater: () => data.cell(id) && data.lesson && html`<bw-heater-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-heater-form>`,
+    heater: () => data.cell(id) && html`<bw-heater-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-heater-form>`,
     waiting: () => waitingView(outbox),
     again: () => again(data, outbox, outbox.entries.find(entry => entry.id === id)),
   };

@@ -164,7 +164,7 @@ class PermissionsTest {
     }
 
     private MvcTestResult putOnHeater(Api by) {
-        var request = new HeaterSlotRequest(cell, "Plate", 1, new Typed("450", "degC"), 50, null, null);
+        var request = new HeaterSlotRequest(cell, "Plate", 1, new Typed("450", "degC"), 50, null, null, null);
         return by.put(request, "/api/heater-slots/{id}", fresh());
     }
 

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param inAt when it was put in, by the server's clock as the phone knows it; null for now, or, in a correction, for the
  *     time of what it replaces. A time in the future is taken for now.
  * @param replaces the entry that this one corrects
+ * @param note why a teacher puts it on for a team that is not signed off; at most 200 characters
  */
 public record HeaterSlotRequest(
         UUID cellId,
@@ -22,4 +23,5 @@ public record HeaterSlotRequest(
         Typed target,
         int holdMinutes,
         @Nullable Instant inAt,
-        @Nullable UUID replaces) {}
+        @Nullable UUID replaces,
+        @Nullable String note) {}

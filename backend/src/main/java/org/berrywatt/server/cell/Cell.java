@@ -2,8 +2,10 @@ package org.berrywatt.server.cell;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,6 +32,11 @@ public record Cell(
         return recipe.stream()
                 .filter(entry -> entry.parameter().equals(parameter))
                 .findFirst();
+    }
+
+    /** What was chosen, by build parameter, as far as recorded. */
+    public Map<String, String> levels() {
+        return recipe.stream().collect(Collectors.toMap(RecipeEntry::parameter, RecipeEntry::text));
     }
 
     /** The stage that ended this cell, when one did. */

@@ -1,8 +1,5 @@
 package org.berrywatt.server.cell;
 
-import static java.util.stream.Collectors.toMap;
-
-import java.util.Map;
 import java.util.UUID;
 import org.berrywatt.cell.Stage;
 import org.berrywatt.server.access.Caller;
@@ -35,7 +32,7 @@ class StageGate {
         if (end.failure() == null && !hadPassed(record, end, replaced)) {
             var stage = Stage.of(end.stage()).orElseThrow();
             safety.requireSignedOff(
-                    new HazardousWork(cell.teamId(), stage, levels(record), origin, end.note()), caller);
+                    HazardousWork.stage(cell.teamId(), stage, record.view().levels(), origin, end.note()), caller);
         }
     }
 
@@ -44,9 +41,5 @@ class StageGate {
                 .filter(outcome -> outcome.id().equals(replaced))
                 .map(StageOutcomeEntity::view)
                 .anyMatch(outcome -> outcome.passed() && outcome.stage().equals(end.stage()));
-    }
-
-    private static Map<String, String> levels(CellRecord record) {
-        return record.recipe().stream().collect(toMap(RecipeEntry::parameter, RecipeEntry::text));
     }
 }

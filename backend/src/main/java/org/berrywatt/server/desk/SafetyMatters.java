@@ -1,7 +1,6 @@
 package org.berrywatt.server.desk;
 
 import static java.util.stream.Collectors.groupingBy;
-import static java.util.stream.Collectors.toMap;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
@@ -17,7 +16,6 @@ import org.berrywatt.contract.SignOffAnswer;
 import org.berrywatt.safety.Hazards;
 import org.berrywatt.safety.Zone;
 import org.berrywatt.server.cell.Cell;
-import org.berrywatt.server.cell.RecipeEntry;
 import org.berrywatt.server.cell.StageOutcome;
 
 /** Teams that are at a step with a hazard for which nobody has signed them off; one line per zone. */
@@ -41,7 +39,7 @@ final class SafetyMatters {
     private static Stream<Open> open(Cell cell, DeskRecord record) {
         Optional<Stage> stage = NextStage.of(cell).flatMap(Stage::of);
         return stage.stream()
-                .flatMap(it -> Hazards.gatesOf(it, levels(cell)).stream())
+                .flatMap(it -> Hazards.gatesOf(it, cell.levels()).stream())
                 .filter(zone -> !isSignedOff(cell.teamId(), zone, record))
                 .map(zone -> new Open(zone, cell.teamId(), reachedAt(cell)));
     }
@@ -80,9 +78,5 @@ final class SafetyMatters {
                 .map(StageOutcome::acceptedAt)
                 .max(Comparator.naturalOrder())
                 .orElse(cell.registeredAt());
-    }
-
-    private static Map<String, String> levels(Cell cell) {
-        return cell.recipe().stream().collect(toMap(RecipeEntry::parameter, RecipeEntry::text));
     }
 }

@@ -38,6 +38,9 @@ class HeaterSlotEntity {
     private Instant inAt;
     private @Nullable Instant outAt;
 
+    @Column
+    private @Nullable String note;
+
     @Column(unique = true)
     private @Nullable UUID replaces;
 
@@ -60,6 +63,7 @@ class HeaterSlotEntity {
         this.holdMinutes = stay.holdMinutes();
         this.inAt = stay.inAt();
         this.outAt = stay.outAt();
+        this.note = stay.note();
         this.replaces = replaces;
         this.writtenBy = writtenBy;
         this.acceptedAt = acceptedAt;

@@ -16,7 +16,13 @@ interface HeaterSlotRepository extends Repository<HeaterSlotEntity, UUID> {
     @Query("select s from HeaterSlotEntity s where s.id = :id")
     Optional<HeaterSlotEntity> holdAlone(UUID id);
 
+    /** The cell of a stay; loads no stay, so that its state is seen only once its day is held. */
+    @Query("select s.cellId from HeaterSlotEntity s where s.id = :id")
+    Optional<UUID> cellOf(UUID id);
+
     boolean existsByReplaces(UUID id);
+
+    Optional<HeaterSlotEntity> findByReplaces(UUID id);
 
     long countByCellId(UUID cellId);
 

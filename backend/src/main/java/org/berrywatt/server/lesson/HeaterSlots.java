@@ -35,8 +35,9 @@ class HeaterSlots {
     /**
      * Puts a cell on a heater, or corrects such an entry; for the cell's team and for teachers.
      *
-     * @throws Refusal {@code labday.closed}, {@code heater.taken}, {@code heater.cellOn}, {@code replaced.already}, {@code
-     *     lesson.full}, or when a field is refused
+     * @throws Refusal {@code labday.closed}, {@code zone.notSignedOff} unless the team was signed off for the heat when the
+     *     cell was put on ({@code zone.reasonNeeded} for a teacher), {@code heater.taken}, {@code heater.cellOn}, {@code
+     *     replaced.already}, {@code lesson.full}, or when a field is refused
      */
     @Transactional
     public HeaterSlotAnswer put(UUID id, HeaterSlotRequest request, Caller caller, Instant at) {
@@ -48,17 +49,18 @@ class HeaterSlots {
                 () -> SlotAnswers.of(slots.findById(id).orElseThrow(), cell));
     }
 
-    /**
-     * Takes a cell off its heater, also while the day is closed; once more changes nothing.
-     *
-     * @throws Refusal {@code replaced.already} when the entry was corrected meanwhile
-     */
+    /** Takes a cell off its heater, also while the day is closed. The first time out holds. */
     @Transactional
     public HeaterSlotAnswer takeOut(UUID id, HeaterOutRequest request, Caller caller, Instant at) {
         caller.requireSomebody();
-        var slot = slots.holdAlone(id).orElseThrow(() -> Refusal.of(ProblemCode.NOT_FOUND));
-        var cell = cells.requireOwn(slot.cellId(), caller);
-        return SlotAnswers.of(writing.takeOut(slot, request, at), cell);
+        var cellId = slots.cellOf(Given.need("slotId", request.slotId()))
+                .orElseThrow(() -> Refusal.of(ProblemCode.NOT_FOUND).field("slotId"));
+        var cell = cells.requireOwn(cellId, caller);
+        return receipts.once(
+                id,
+                request,
+                () -> SlotAnswers.of(writing.takeOut(cell, request, at), cell),
+                () -> SlotAnswers.of(writing.standing(request.slotId()), cell));
     }
 
     /** Every standing stay of a day in the order put in; where hot things lie is no secret among the day's teams. */

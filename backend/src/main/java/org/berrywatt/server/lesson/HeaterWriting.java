@@ -3,17 +3,16 @@ package org.berrywatt.server.lesson;
 import jakarta.persistence.EntityManager;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Optional;
 import java.util.UUID;
 import org.berrywatt.contract.HeaterOutRequest;
 import org.berrywatt.contract.HeaterSlotRequest;
-import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.server.access.Caller;
 import org.berrywatt.server.cell.Cell;
-import org.berrywatt.server.cell.Cells;
 import org.berrywatt.server.labday.LabDays;
-import org.berrywatt.server.platform.Refusal;
+import org.berrywatt.server.safety.HazardousWork;
+import org.berrywatt.server.safety.Safety;
 import org.berrywatt.server.typed.Corrections;
+import org.berrywatt.server.typed.Origin;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
@@ -26,20 +25,23 @@ class HeaterWriting {
     private static final long MOST_OF_A_CELL = 40;
 
     private final LabDays days;
-    private final Cells cells;
+    private final Safety safety;
     private final HeaterSlotRepository slots;
+    private final HeaterPlaces places;
     private final EntityManager store;
     private final ApplicationEventPublisher events;
 
     HeaterWriting(
             LabDays days,
-            Cells cells,
+            Safety safety,
             HeaterSlotRepository slots,
+            HeaterPlaces places,
             EntityManager store,
             ApplicationEventPublisher events) {
         this.days = days;
-        this.cells = cells;
+        this.safety = safety;
         this.slots = slots;
+        this.places = places;
         this.store = store;
         this.events = events;
     }
@@ -49,17 +51,22 @@ class HeaterWriting {
         Bounds.require(slots.countByCellId(cell.id()), MOST_OF_A_CELL);
         var replaced = replaced(request.replaces(), cell);
         var stay = SlotConverter.stay(request, replaced, at.minus(LONGEST_AGO), at);
+        if (replaced == null) {
+            requireSignedOff(stay, cell, caller, at);
+        }
         if (stay.outAt() == null) {
-            requireFree(stay, cell, request.replaces());
+            places.requireFree(stay, cell, request.replaces());
         }
         var slot = new HeaterSlotEntity(id, cell.labDayId(), stay, request.replaces(), caller.signature(), at);
         store.persist(slot);
         return changed(slot);
     }
 
-    HeaterSlotEntity takeOut(HeaterSlotEntity slot, HeaterOutRequest request, Instant at) {
+    /** Ends what stands of a stay by now: a phone without a network may not know of a correction. */
+    HeaterSlotEntity takeOut(Cell cell, HeaterOutRequest request, Instant at) {
+        days.holdAlone(cell.labDayId());
+        var slot = standing(request.slotId());
         var view = slot.view();
-        Corrections.requireStanding(Optional.of(slot), () -> slots.existsByReplaces(view.id()));
         if (view.outAt() != null) {
             return slot;
         }
@@ -76,27 +83,16 @@ class HeaterWriting {
         return found.orElseThrow().view();
     }
 
-    private void requireFree(Stay stay, Cell cell, @Nullable UUID replaces) {
-        for (var other : slots.occupied(cell.labDayId())) {
-            var view = other.view();
-            if (view.id().equals(replaces)) {
-                continue;
-            }
-            if (view.cellId().equals(cell.id())) {
-                throw refusal(ProblemCode.HEATER_CELL_ON, view).value(cell.label());
-            }
-            if (other.isAt(stay.heater(), stay.position())) {
-                throw refusal(ProblemCode.HEATER_TAKEN, view).value(labelOf(view));
-            }
-        }
+    /** The last correction of a stay, or the stay itself. */
+    HeaterSlotEntity standing(UUID id) {
+        return slots.findByReplaces(id)
+                .map(later -> standing(later.view().id()))
+                .orElseGet(() -> slots.findById(id).orElseThrow());
     }
 
-    private static Refusal refusal(ProblemCode code, HeaterSlot there) {
-        return Refusal.of(code).field("position").with("heater", there.heater()).with("position", there.position());
-    }
-
-    private String labelOf(HeaterSlot slot) {
-        return cells.find(slot.cellId()).map(Cell::label).orElse("");
+    private void requireSignedOff(Stay stay, Cell cell, Caller caller, Instant at) {
+        var origin = Origin.of(caller.signature(), stay.inAt(), at);
+        safety.requireSignedOff(HazardousWork.heater(cell.teamId(), cell.levels(), origin, stay.note()), caller);
     }
 
     private HeaterSlotEntity changed(HeaterSlotEntity slot) {

@@ -50,14 +50,15 @@ public class Lesson {
                 .filter(timer -> timer.teamId() == null || caller.speaksFor(timer.teamId()))
                 .map(TimerEntity::answer)
                 .toList();
-        return new LessonAnswer(now, shown, heaters.list(labDayId, cells.ofLabDay(labDayId)));
+        var stays = heaters.list(labDayId, cells.ofLabDay(labDayId));
+        return new LessonAnswer(now, shown, stays, (int) HeaterSlot.COOL_DOWN.toMinutes());
     }
 
     /** The latest announcement, while it stands. */
     @Transactional(readOnly = true)
     public Optional<AnnouncementAnswer> announcement(UUID labDayId, Instant now) {
         return announcements
-                .findFirstByLabDayIdOrderByMadeAtDescIdAsc(labDayId)
+                .findFirstByLabDayIdOrderByPositionDesc(labDayId)
                 .filter(latest -> latest.standsAt(now))
                 .map(AnnouncementEntity::answer);
     }

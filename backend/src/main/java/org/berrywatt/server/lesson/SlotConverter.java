@@ -17,6 +17,7 @@ final class SlotConverter {
     private static final int LONGEST_NAME = 24;
     private static final int MOST_POSITIONS = 24;
     private static final int LONGEST_HOLD_MINUTES = 480;
+    private static final int LONGEST_NOTE = 200;
 
     private SlotConverter() {}
 
@@ -25,7 +26,10 @@ final class SlotConverter {
      * @param earliest a time in before it is taken for it
      */
     static Stay stay(HeaterSlotRequest request, @Nullable HeaterSlot replaced, Instant earliest, Instant at) {
-        var inAt = request.inAt() == null && replaced != null ? replaced.inAt() : held(request.inAt(), earliest, at);
+        var outAt = replaced == null ? null : replaced.outAt();
+        var inAt = request.inAt() == null && replaced != null
+                ? replaced.inAt()
+                : held(request.inAt(), earliest, outAt == null ? at : outAt);
         return new Stay(
                 request.cellId(),
                 Words.line("heater", request.heater(), LONGEST_NAME),
@@ -33,7 +37,12 @@ final class SlotConverter {
                 TypedAmount.of(TypedValues.number("target", request.target(), Unusual.TAKE, Fields.HEATER_TARGET)),
                 Given.between("holdMinutes", request.holdMinutes(), 1, LONGEST_HOLD_MINUTES),
                 inAt,
-                replaced == null ? null : replaced.outAt());
+                outAt,
+                note(request.note()));
+    }
+
+    private static @Nullable String note(@Nullable String typed) {
+        return typed == null || typed.isBlank() ? null : Words.line("note", typed, LONGEST_NOTE);
     }
 
     /** A time as a phone tells it, held within what can be, in milliseconds: a wrong clock must not cost an entry. Null is the latest. */

@@ -13,4 +13,5 @@ record Stay(
         TypedAmount target,
         int holdMinutes,
         Instant inAt,
-        @Nullable Instant outAt) {}
+        @Nullable Instant outAt,
+        @Nullable String note) {}

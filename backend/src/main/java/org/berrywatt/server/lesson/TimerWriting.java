@@ -97,7 +97,7 @@ class TimerWriting {
     private @Nullable UUID teamOf(@Nullable UUID teamId, UUID labDayId) {
         return teamId == null
                 ? null
-                : teams.find(teamId)
+                : teams.remaining(teamId)
                         .filter(found -> found.labDayId().equals(labDayId))
                         .map(Team::id)
                         .orElseThrow(() -> Refusal.of(ProblemCode.NOT_FOUND).field("teamId"));

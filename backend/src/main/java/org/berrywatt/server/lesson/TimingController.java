@@ -54,7 +54,7 @@ class TimingController {
         return heaters.put(id, request, caller, clock.instant());
     }
 
-    @PutMapping("/heater-slots/{id}/out")
+    @PutMapping("/heater-outs/{id}")
     HeaterSlotAnswer takeOut(@PathVariable UUID id, @RequestBody HeaterOutRequest request, Caller caller) {
         return heaters.takeOut(id, request, caller, clock.instant());
     }

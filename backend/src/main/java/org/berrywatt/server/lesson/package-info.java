@@ -1,5 +1,5 @@
 /** The course of the lesson: announcements, timers, who is on which heater, and the phones' presence. */
-@ApplicationModule(allowedDependencies = {"platform", "access", "typed", "labday", "team", "cell"})
+@ApplicationModule(allowedDependencies = {"platform", "access", "typed", "labday", "team", "safety", "cell"})
 @NullMarked
 package org.berrywatt.server.lesson;
 

@@ -1,6 +1,7 @@
 package org.berrywatt.server.safety;
 
 import jakarta.persistence.LockModeType;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -14,7 +15,7 @@ interface SignOffRepository extends Repository<SignOff, UUID> {
 
     List<SignOff> findByLabDayIdOrderBySignedAtAscIdAsc(UUID labDayId);
 
-    List<SignOff> findByTeamId(UUID teamId);
+    List<SignOff> findByTeamIdIn(Collection<UUID> teamIds);
 
     @Lock(LockModeType.PESSIMISTIC_WRITE)
     @Query("select s from SignOff s where s.id = :id")

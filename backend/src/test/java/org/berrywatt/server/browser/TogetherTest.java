@@ -90,7 +90,8 @@ class TogetherTest {
         var cell = bench.teacher
                 .answers(bench.teacher.get("/api/labdays/{id}/cells", bench.day.id()), CellAnswer.class)
                 .get(0);
-        var request = new HeaterSlotRequest(cell.id(), "Plate A", 2, new Typed("450", "degC"), 50, null, null);
+        var request = new HeaterSlotRequest(
+                cell.id(), "Plate A", 2, new Typed("450", "degC"), 50, null, null, "As rehearsed");
         assertThat(bench.teacher.put(request, "/api/heater-slots/{id}", UUID.randomUUID()))
                 .hasStatusOk();
     }

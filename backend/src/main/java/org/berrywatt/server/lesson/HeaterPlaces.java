@@ -1,0 +1,51 @@
+package org.berrywatt.server.lesson;
+
+import java.util.UUID;
+import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.server.cell.Cell;
+import org.berrywatt.server.cell.Cells;
+import org.berrywatt.server.platform.Refusal;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/** Which places on the heaters of a day are free. */
+@Component
+class HeaterPlaces {
+
+    private final Cells cells;
+    private final HeaterSlotRepository slots;
+
+    HeaterPlaces(Cells cells, HeaterSlotRepository slots) {
+        this.cells = cells;
+        this.slots = slots;
+    }
+
+    /**
+     * Lets a cell be put where none lies, if it lies nowhere else.
+     *
+     * @param replaces the entry that is corrected, which takes no place any more
+     * @throws Refusal {@code heater.cellOn} or {@code heater.taken}
+     */
+    void requireFree(Stay stay, Cell cell, @Nullable UUID replaces) {
+        for (var other : slots.occupied(cell.labDayId())) {
+            var view = other.view();
+            if (view.id().equals(replaces)) {
+                continue;
+            }
+            if (view.cellId().equals(cell.id())) {
+                throw refusal(ProblemCode.HEATER_CELL_ON, view).value(cell.label());
+            }
+            if (other.isAt(stay.heater(), stay.position())) {
+                throw refusal(ProblemCode.HEATER_TAKEN, view).value(labelOf(view));
+            }
+        }
+    }
+
+    private static Refusal refusal(ProblemCode code, HeaterSlot there) {
+        return Refusal.of(code).field("position").with("heater", there.heater()).with("position", there.position());
+    }
+
+    private String labelOf(HeaterSlot slot) {
+        return cells.find(slot.cellId()).map(Cell::label).orElse("");
+    }
+}
