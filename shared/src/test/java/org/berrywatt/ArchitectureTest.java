@@ -41,7 +41,7 @@ class ArchitectureTest {
             Set.of("safety"),
             Set.of("reading"),
             Set.of("normalise"),
-            Set.of("leaderboard", "findings"));
+            Set.of("leaderboard", "findings", "plan"));
 
     private static final Set<String> TIME_OF_DAY = Set.of("now", "system", "systemUTC", "systemDefaultZone", "tick");
 

@@ -1,0 +1,4 @@
+@NullMarked
+package org.berrywatt.plan;
+
+import org.jspecify.annotations.NullMarked;
