@@ -49,17 +49,14 @@ final class Aliases {
     }
 
     private double withTeams(int factor) {
-        return correlation(
-                Columns.aboutTheMean(own(factor)), Columns.aboutTheMean(Columns.teams(design)));
+        return correlation(Columns.aboutTheMean(own(factor)), Columns.aboutTheMean(Columns.teams(design)));
     }
 
     private Alias alias(int factor, double[][] columns, int... with) {
-        var keys = Arrays.stream(with)
-                .mapToObj(i -> design.factors().get(i).key())
-                .toList();
+        var keys =
+                Arrays.stream(with).mapToObj(i -> design.factors().get(i).key()).toList();
         return new Alias(
-                keys,
-                correlation(Columns.withinTeams(design, own(factor)), Columns.withinTeams(design, columns)));
+                keys, correlation(Columns.withinTeams(design, own(factor)), Columns.withinTeams(design, columns)));
     }
 
     private double[][] own(int factor) {

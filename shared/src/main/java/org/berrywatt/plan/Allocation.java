@@ -28,8 +28,7 @@ public final class Allocation {
     }
 
     private static Design shuffled(Design design, UniformRandomProvider random) {
-        var teams = Shuffle.of(
-                IntStream.range(0, design.blocks()).boxed().toList(), random);
+        var teams = Shuffle.of(IntStream.range(0, design.blocks()).boxed().toList(), random);
         var runs = new ArrayList<Run>();
         Shuffle.of(design.runs(), random).forEach(run -> runs.add(new Run(teams.get(run.block()), run.levels())));
         runs.sort(Comparator.comparingInt(Run::block));

@@ -37,10 +37,7 @@ public final class CoordinateExchange {
     }
 
     private static Climb climb(
-            List<Factor> factors,
-            List<Integer> blockSizes,
-            List<List<Integer>> recipes,
-            UniformRandomProvider random) {
+            List<Factor> factors, List<Integer> blockSizes, List<List<Integer>> recipes, UniformRandomProvider random) {
         var runs = new ArrayList<Run>();
         for (int block = 0; block < blockSizes.size(); block++) {
             for (int i = 0; i < blockSizes.get(block); i++) {

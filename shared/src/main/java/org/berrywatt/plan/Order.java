@@ -13,8 +13,7 @@ import java.util.Map;
  * @param forbidden combinations that must not be built, level by factor; a factor that is not named may have any level
  * @param seed of every chance in the plan
  */
-public record Order(
-        List<Factor> factors, int teams, int cellsPerTeam, List<Map<String, String>> forbidden, long seed) {
+public record Order(List<Factor> factors, int teams, int cellsPerTeam, List<Map<String, String>> forbidden, long seed) {
 
     /** Six levels of six cells each use up a class. Common practice, no source. */
     public static final int MOST_LEVELS = 6;

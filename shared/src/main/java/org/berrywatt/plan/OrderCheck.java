@@ -53,12 +53,17 @@ final class OrderCheck {
         int cells = order.teams() * order.cellsPerTeam();
         int needed = order.teams() + order.differences();
         if (cells < needed) {
-            throw refused(PlanFault.TOO_FEW_CELLS, "", cells, needed, "leave out a factor or some levels, or build more");
+            throw refused(
+                    PlanFault.TOO_FEW_CELLS, "", cells, needed, "leave out a factor or some levels, or build more");
         }
     }
 
     private static PlanRefused refused(PlanFault fault, String subject, int value, int limit, String wayOut) {
         return new PlanRefused(
-                fault, subject, value, limit, fault + " " + subject + ": " + value + ", limit " + limit + "; " + wayOut);
+                fault,
+                subject,
+                value,
+                limit,
+                fault + " " + subject + ": " + value + ", limit " + limit + "; " + wayOut);
     }
 }

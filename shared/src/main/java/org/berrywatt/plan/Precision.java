@@ -45,8 +45,7 @@ final class Precision {
             return ownPart;
         }
         var shared = information.getSubMatrix(others, own);
-        return ownPart.subtract(
-                shared.transposeMultiply(solver(others).solve(shared)));
+        return ownPart.subtract(shared.transposeMultiply(solver(others).solve(shared)));
     }
 
     private DecompositionSolver solver(int[] others) {

@@ -42,7 +42,8 @@ public final class Statements {
                 .filter(alias -> alias.whole() && alias.with().size() == 1)
                 .findFirst()
                 .map(alias -> Statement.of(
-                        "mixed", Map.of("factor", key(factor), "other", alias.with().get(0))))
+                        "mixed",
+                        Map.of("factor", key(factor), "other", alias.with().get(0))))
                 .orElseGet(() -> Statement.of("cannotTell", Map.of("factor", key(factor))));
     }
 

@@ -23,7 +23,9 @@ class AllocationTest {
 
         var perTeam = design.runs().stream().collect(Collectors.groupingBy(Run::block, Collectors.counting()));
         var figures = PlanFigures.of(design, new Wish(2, Wish.USUAL_SPREAD));
-        assertThat(perTeam).hasSize(8).allSatisfy((team, cells) -> assertThat(cells).isEqualTo(3));
+        assertThat(perTeam)
+                .hasSize(8)
+                .allSatisfy((team, cells) -> assertThat(cells).isEqualTo(3));
         assertThat(figures.factors().get(0).counts()).containsExactly(12, 12);
         assertThat(figures.factors().get(1).counts()).containsExactly(8, 8, 8);
         assertThat(figures.factors().get(0).teamsComparing()).isEqualTo(8);
@@ -46,7 +48,10 @@ class AllocationTest {
 
         var design = Allocation.of(new Order(List.of(DYE, BAKE), 8, 3, forbidden, 7));
 
-        assertThat(design.runs()).extracting(Run::levels).doesNotContain(List.of(1, 2)).contains(List.of(0, 2));
+        assertThat(design.runs())
+                .extracting(Run::levels)
+                .doesNotContain(List.of(1, 2))
+                .contains(List.of(0, 2));
     }
 
     @ParameterizedTest
@@ -55,7 +60,9 @@ class AllocationTest {
         var design = Allocation.of(new Order(List.of(DYE, BAKE), 8, 3, List.of(), seed));
         var other = Allocation.of(new Order(List.of(DYE, BAKE), 8, 3, List.of(), seed + 100));
 
-        assertThat(design).isNotEqualTo(other).isEqualTo(Allocation.of(new Order(List.of(DYE, BAKE), 8, 3, List.of(), seed)));
+        assertThat(design)
+                .isNotEqualTo(other)
+                .isEqualTo(Allocation.of(new Order(List.of(DYE, BAKE), 8, 3, List.of(), seed)));
         assertThat(new Precision(design).efficiency()).isCloseTo(new Precision(other).efficiency(), within(0.01));
     }
 
@@ -66,7 +73,12 @@ class AllocationTest {
         refuses(PlanFault.TOO_MANY_LEVELS, order(8, 3, PublishedDesign.factor("A", 200)));
         refuses(
                 PlanFault.TOO_MANY_FACTORS,
-                order(8, 3, IntStream.range(0, 7).mapToObj(i -> PublishedDesign.factor("F" + i, 2)).toArray(Factor[]::new)));
+                order(
+                        8,
+                        3,
+                        IntStream.range(0, 7)
+                                .mapToObj(i -> PublishedDesign.factor("F" + i, 2))
+                                .toArray(Factor[]::new)));
     }
 
     @Test
@@ -81,7 +93,12 @@ class AllocationTest {
     void refusesWhatForbidsEverythingOrALevel() {
         refuses(
                 PlanFault.EVERYTHING_FORBIDDEN,
-                new Order(List.of(DYE), 8, 3, List.of(Map.of("dyeSource", "beetroot"), Map.of("dyeSource", "blackberry")), 1));
+                new Order(
+                        List.of(DYE),
+                        8,
+                        3,
+                        List.of(Map.of("dyeSource", "beetroot"), Map.of("dyeSource", "blackberry")),
+                        1));
         var refused = refuses(
                 PlanFault.LEVEL_NEVER_ALLOWED,
                 new Order(List.of(DYE, BAKE), 8, 3, List.of(Map.of("bakeTemperature", "500")), 1));

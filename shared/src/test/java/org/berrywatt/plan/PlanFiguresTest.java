@@ -18,12 +18,10 @@ class PlanFiguresTest {
     void tellsTheAliasesOfTheHalfFraction() throws IOException {
         var figures = PlanFigures.of(PublishedDesign.array("l4"), TWICE);
 
-        assertThat(figures.factors().get(0).aliases())
-                .singleElement()
-                .satisfies(alias -> {
-                    assertThat(alias.with()).containsExactly("B", "C");
-                    assertThat(alias.whole()).isTrue();
-                });
+        assertThat(figures.factors().get(0).aliases()).singleElement().satisfies(alias -> {
+            assertThat(alias.with()).containsExactly("B", "C");
+            assertThat(alias.whole()).isTrue();
+        });
     }
 
     /**
@@ -34,9 +32,8 @@ class PlanFiguresTest {
     void tellsThePartialAliasesOfPlackettAndBurman() throws IOException {
         var figures = PlanFigures.of(PublishedDesign.array("pb12"), TWICE);
 
-        assertThat(figures.factors()).allSatisfy(factor -> assertThat(factor.aliases())
-                .hasSize(45)
-                .allSatisfy(alias -> {
+        assertThat(figures.factors())
+                .allSatisfy(factor -> assertThat(factor.aliases()).hasSize(45).allSatisfy(alias -> {
                     assertThat(alias.with()).hasSize(2);
                     assertThat(alias.correlation()).isCloseTo(1 / 3.0, within(1e-9));
                 }));
@@ -56,10 +53,12 @@ class PlanFiguresTest {
     /** Four against four of standard deviation 0.7: a difference of 1.66653, found as above on 6 degrees of freedom. */
     @Test
     void seesInFourAgainstFourWhatATwoSampleTestSees() {
-        var runs = IntStream.range(0, 8).mapToObj(i -> new Run(0, List.of(i % 2))).toList();
+        var runs =
+                IntStream.range(0, 8).mapToObj(i -> new Run(0, List.of(i % 2))).toList();
         var design = new Design(List.of(PublishedDesign.factor("A", 2)), runs);
 
-        var figures = PlanFigures.of(design, new Wish(2, Math.exp(0.7))).factors().get(0);
+        var figures =
+                PlanFigures.of(design, new Wish(2, Math.exp(0.7))).factors().get(0);
 
         assertThat(figures.smallestRatio()).isCloseTo(Math.exp(1.66653), within(1e-3));
     }
@@ -99,8 +98,10 @@ class PlanFiguresTest {
         assertThat(figures.answers()).isFalse();
         assertThat(figures.cellsPerTeamNeeded()).isEqualTo(3);
         assertThat(figures.teamsNeeded()).isEqualTo(11);
-        assertThat(PlanFigures.of(teams(10, 0, 1), TWICE).factors().get(0).power()).isCloseTo(0.787522, within(1e-4));
-        assertThat(PlanFigures.of(teams(11, 0, 1), TWICE).factors().get(0).power()).isCloseTo(0.833362, within(1e-4));
+        assertThat(PlanFigures.of(teams(10, 0, 1), TWICE).factors().get(0).power())
+                .isCloseTo(0.787522, within(1e-4));
+        assertThat(PlanFigures.of(teams(11, 0, 1), TWICE).factors().get(0).power())
+                .isCloseTo(0.833362, within(1e-4));
     }
 
     @Test
@@ -111,13 +112,15 @@ class PlanFiguresTest {
 
         assertThat(changed.factors().get(0).counts()).containsExactly(7, 9);
         assertThat(changed.factors().get(0).teamsComparing()).isEqualTo(7);
-        assertThat(changed.efficiency()).isLessThan(PlanFigures.of(balanced, TWICE).efficiency());
+        assertThat(changed.efficiency())
+                .isLessThan(PlanFigures.of(balanced, TWICE).efficiency());
         assertThat(keys(changed)).contains("plan.says.unbalanced");
     }
 
     @Test
     void saysThatNoCellIsLeftToTellChance() {
-        assertThat(keys(PlanFigures.of(teams(1, 0, 1), TWICE))).containsExactly("plan.says.noSpare", "plan.says.oneTeam");
+        assertThat(keys(PlanFigures.of(teams(1, 0, 1), TWICE)))
+                .containsExactly("plan.says.noSpare", "plan.says.oneTeam");
     }
 
     private static Stream<String> keys(PlanFigures figures) {

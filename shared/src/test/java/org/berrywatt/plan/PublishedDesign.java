@@ -44,8 +44,7 @@ final class PublishedDesign {
 
     static Factor factor(String key, int levels) {
         return new Factor(
-                key,
-                IntStream.range(0, levels).mapToObj(level -> key + level).toList());
+                key, IntStream.range(0, levels).mapToObj(level -> key + level).toList());
     }
 
     private static Design design(List<Run> runs) {
@@ -69,9 +68,8 @@ final class PublishedDesign {
                 StandardCharsets.UTF_8))) {
             return in.lines()
                     .filter(line -> !line.startsWith("#"))
-                    .map(line -> Arrays.stream(line.split(","))
-                            .map(Integer::valueOf)
-                            .toList())
+                    .map(line ->
+                            Arrays.stream(line.split(",")).map(Integer::valueOf).toList())
                     .toList();
         }
     }
