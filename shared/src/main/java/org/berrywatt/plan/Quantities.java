@@ -31,6 +31,8 @@ public final class Quantities {
     }
 
     /**
+     * What these cells take in all, with waste.
+     *
      * @param recipes level keys by build parameter, one for each cell; a parameter may be missing
      * @param waste share to add, in [0, infinity)
      */

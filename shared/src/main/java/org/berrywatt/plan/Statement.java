@@ -7,9 +7,21 @@ import java.util.Map;
  *
  * @param key begins with {@code plan.says.}
  */
-public record Statement(String key, Map<String, Object> values) {
+public record Statement(String key, Weight weight, Map<String, Object> values) {
 
-    static Statement of(String key, Map<String, Object> values) {
-        return new Statement("plan.says." + key, values);
+    /** What a sentence means for whoever plans. */
+    public enum Weight {
+        /** The plan does what is wanted. */
+        GOOD,
+        /** It does less. */
+        WEAK,
+        /** It does not. */
+        CANNOT,
+        /** Something to know. */
+        NOTE
+    }
+
+    static Statement of(String key, Weight weight, Map<String, Object> values) {
+        return new Statement("plan.says." + key, weight, values);
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.berrywatt.plan.Statement.Weight;
 
 /** What a plan can tell, in sentences: one for each factor, then what holds for all. */
 public final class Statements {
@@ -22,9 +23,10 @@ public final class Statements {
         figures.factors().forEach(factor -> sentences.add(words.about(factor)));
         figures.factors().stream()
                 .filter(factor -> !factor.balanced())
-                .forEach(factor -> sentences.add(Statement.of("unbalanced", Map.of("factor", key(factor)))));
+                .forEach(factor ->
+                        sentences.add(Statement.of("unbalanced", Weight.NOTE, Map.of("factor", key(factor)))));
         if (figures.teams() == 1) {
-            sentences.add(Statement.of("oneTeam", Map.of()));
+            sentences.add(Statement.of("oneTeam", Weight.WEAK, Map.of()));
         }
         interplay(figures).ifPresent(sentences::add);
         return sentences;
@@ -32,7 +34,7 @@ public final class Statements {
 
     private Statement about(FactorFigures factor) {
         if (factor.teamsComparing() == 0) {
-            return Statement.of("teamsOnly", Map.of("factor", key(factor)));
+            return Statement.of("teamsOnly", Weight.CANNOT, Map.of("factor", key(factor)));
         }
         return factor.efficiency() > 0 ? estimable(factor) : mixed(factor);
     }
@@ -43,20 +45,21 @@ public final class Statements {
                 .findFirst()
                 .map(alias -> Statement.of(
                         "mixed",
+                        Weight.CANNOT,
                         Map.of("factor", key(factor), "other", alias.with().get(0))))
-                .orElseGet(() -> Statement.of("cannotTell", Map.of("factor", key(factor))));
+                .orElseGet(() -> Statement.of("cannotTell", Weight.CANNOT, Map.of("factor", key(factor))));
     }
 
     private Statement estimable(FactorFigures factor) {
         if (factor.power() == null) {
-            return Statement.of("noSpare", Map.of("factor", key(factor)));
+            return Statement.of("noSpare", Weight.CANNOT, Map.of("factor", key(factor)));
         }
         Map<String, Object> common = Map.of(
                 "factor", key(factor),
                 "ratio", wish.ratio(),
                 "chance", Math.round(100 * factor.power()),
                 "smallest", Objects.requireNonNull(factor.smallestRatio()));
-        return factor.answers() ? Statement.of("answers", common) : weak(factor, common);
+        return factor.answers() ? Statement.of("answers", Weight.GOOD, common) : weak(factor, common);
     }
 
     private static Statement weak(FactorFigures factor, Map<String, Object> common) {
@@ -66,7 +69,7 @@ public final class Statements {
         Optional.ofNullable(cells).ifPresent(needed -> values.put("cells", needed));
         Optional.ofNullable(teams).ifPresent(needed -> values.put("teams", needed));
         var key = cells == null ? (teams == null ? "weak" : "weakTeams") : (teams == null ? "weakCells" : "weakBoth");
-        return Statement.of(key, Map.copyOf(values));
+        return Statement.of(key, Weight.WEAK, Map.copyOf(values));
     }
 
     private static Optional<Statement> interplay(PlanFigures figures) {
@@ -76,6 +79,7 @@ public final class Statements {
                         .limit(1)
                         .map(alias -> Statement.of(
                                 "interplay",
+                                Weight.NOTE,
                                 Map.of(
                                         "factor", key(factor),
                                         "other", alias.with().get(0),

@@ -3,6 +3,7 @@ package org.berrywatt.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.berrywatt.plan.Statement.Weight;
 
 /** Whether an afternoon is long enough, in sentences. */
 public final class TimeStatements {
@@ -15,19 +16,19 @@ public final class TimeStatements {
     public static List<Statement> of(Timetable timetable, Workshop workshop) {
         int end = timetable.endMin();
         if (end <= workshop.minutes()) {
-            return List.of(Statement.of("inTime", Map.of("end", end, "left", workshop.minutes() - end)));
+            return List.of(Statement.of("inTime", Weight.GOOD, Map.of("end", end, "left", workshop.minutes() - end)));
         }
         var sentences = new ArrayList<Statement>();
-        sentences.add(Statement.of("tooLong", Map.of("end", end, "over", end - workshop.minutes())));
+        sentences.add(Statement.of("tooLong", Weight.CANNOT, Map.of("end", end, "over", end - workshop.minutes())));
         saving(sentences, "oneMoreHeater", end, timetable.endWithOneMoreHeaterMin());
         saving(sentences, "oneMoreStation", end, timetable.endWithOneMoreStationMin());
-        sentences.add(Statement.of("twoDays", Map.of()));
+        sentences.add(Statement.of("twoDays", Weight.NOTE, Map.of()));
         return sentences;
     }
 
     private static void saving(List<Statement> sentences, String key, int end, int endThen) {
         if (end - endThen >= WORTH_MINUTES) {
-            sentences.add(Statement.of(key, Map.of("end", endThen)));
+            sentences.add(Statement.of(key, Weight.NOTE, Map.of("end", endThen)));
         }
     }
 }

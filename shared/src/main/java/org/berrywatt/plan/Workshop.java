@@ -14,6 +14,8 @@ import java.util.List;
 public record Workshop(List<Heater> heaters, int stations, int minutes) {
 
     /**
+     * Lets pass what cells can be built with.
+     *
      * @throws PlanRefused {@link PlanFault#NO_TIME}, {@link PlanFault#NO_HEATER}
      */
     void require() {
