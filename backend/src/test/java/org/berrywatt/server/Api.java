@@ -61,6 +61,14 @@ public record Api(MockMvcTester server, JsonMapper json, Caller caller, String a
         return send(HttpMethod.POST, text(body), null, uri, variables);
     }
 
+    /** Sends a file. */
+    public MvcTestResult upload(byte[] file, String mediaType, String uri, Object... variables) {
+        return ready(HttpMethod.POST, uri, variables)
+                .contentType(mediaType)
+                .content(file)
+                .exchange();
+    }
+
     public <A> A answer(MvcTestResult result, Class<A> type) {
         assertThat(result).hasStatusOk();
         return json.readValue(body(result), type);
@@ -88,15 +96,7 @@ public record Api(MockMvcTester server, JsonMapper json, Caller caller, String a
 
     private MvcTestResult send(
             HttpMethod method, @Nullable String body, @Nullable String tag, String uri, Object... variables) {
-        var request = server.method(method)
-                .uri(uri, variables)
-                .cookie(new Cookie("XSRF-TOKEN", XSRF))
-                .header("X-XSRF-TOKEN", XSRF)
-                .remoteAddress(address);
-        if (!(caller instanceof Caller.Nobody)) {
-            request = request.with(authentication(new PreAuthenticatedAuthenticationToken(
-                    caller, "", AuthorityUtils.createAuthorityList("ROLE_" + role()))));
-        }
+        var request = ready(method, uri, variables);
         if (body != null) {
             request = request.contentType(MediaType.APPLICATION_JSON).content(body);
         }
@@ -104,6 +104,18 @@ public record Api(MockMvcTester server, JsonMapper json, Caller caller, String a
             request = request.header("If-Match", tag);
         }
         return request.exchange();
+    }
+
+    private MockMvcTester.MockMvcRequestBuilder ready(HttpMethod method, String uri, Object... variables) {
+        var request = server.method(method)
+                .uri(uri, variables)
+                .cookie(new Cookie("XSRF-TOKEN", XSRF))
+                .header("X-XSRF-TOKEN", XSRF)
+                .remoteAddress(address);
+        return caller instanceof Caller.Nobody
+                ? request
+                : request.with(authentication(new PreAuthenticatedAuthenticationToken(
+                        caller, "", AuthorityUtils.createAuthorityList("ROLE_" + role()))));
     }
 
     private String role() {

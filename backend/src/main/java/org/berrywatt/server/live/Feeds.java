@@ -9,6 +9,7 @@ import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import org.berrywatt.contract.LiveMessage;
+import org.berrywatt.server.platform.Refusal;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.DisposableBean;
@@ -59,6 +60,10 @@ final class Feeds<S> implements DisposableBean {
         feeds.forEach((labDayId, day) -> carefully(labDayId, day.feed()::beat));
     }
 
+    private void refresh(UUID labDayId, Feed<S> feed) {
+        carefully(labDayId, feed::refresh);
+    }
+
     private Paced<S> of(UUID labDayId) {
         return feeds.computeIfAbsent(labDayId, this::open);
     }
@@ -67,8 +72,7 @@ final class Feeds<S> implements DisposableBean {
         Subject<S> subject = subjectOf.apply(labDayId);
         String topic = LabDayTopic.of(labDayId, subject.kind());
         Feed<S> feed = new Feed<>(epoch, subject, message -> broker.convertAndSend(topic, message));
-        Runnable refresh = () -> carefully(labDayId, feed::refresh);
-        return new Paced<>(feed, new Pace(this::later, System::nanoTime, AT_MOST_EVERY, refresh));
+        return new Paced<>(feed, new Pace(this::later, System::nanoTime, AT_MOST_EVERY, () -> refresh(labDayId, feed)));
     }
 
     private void later(Runnable task, long delay, TimeUnit unit) {
@@ -80,10 +84,12 @@ final class Feeds<S> implements DisposableBean {
         beats.cancel(false);
     }
 
-    /** A day that cannot be computed must not silence the others; the next beat tries again. */
-    private static void carefully(UUID labDayId, Runnable step) {
+    /** A day that cannot be computed must not silence the others; the next beat tries again, unless the day is gone. */
+    private void carefully(UUID labDayId, Runnable step) {
         try {
             step.run();
+        } catch (Refusal dayIsGone) {
+            feeds.remove(labDayId);
         } catch (RuntimeException e) {
             LOG.warn("A live topic of lab day {} could not be brought up to date.", labDayId, e);
         }

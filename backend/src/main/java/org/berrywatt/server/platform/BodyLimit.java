@@ -12,7 +12,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 import org.springframework.web.servlet.HandlerExceptionResolver;
 
-/** Refuses a body over 64 KB: at once when the length is announced, otherwise while it is read. */
+/** Refuses a body over its {@link BodySize}: at once when the length is announced, otherwise while it is read. */
 @Component
 @Order(Ordered.HIGHEST_PRECEDENCE + 10)
 class BodyLimit extends OncePerRequestFilter {
@@ -26,11 +26,12 @@ class BodyLimit extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        if (request.getContentLengthLong() > Oversize.LIMIT_BYTES) {
+        var limit = BodySize.of(request);
+        if (request.getContentLengthLong() > limit.bytes()) {
             Oversize.takeRest(request.getInputStream());
-            problems.resolveException(request, response, null, Oversize.refusal());
+            problems.resolveException(request, response, null, limit.refusal());
         } else {
-            chain.doFilter(new LimitedRequest(request), response);
+            chain.doFilter(new LimitedRequest(request, limit), response);
         }
     }
 }

@@ -9,11 +9,14 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 
-/** A request whose body ends in {@link Oversize} when it is longer than the limit. */
+/** A request whose body ends in an {@link Oversize} when it is longer than its limit. */
 final class LimitedRequest extends HttpServletRequestWrapper {
 
-    LimitedRequest(HttpServletRequest request) {
+    private final BodySize limit;
+
+    LimitedRequest(HttpServletRequest request, BodySize limit) {
         super(request);
+        this.limit = limit;
     }
 
     @Override
@@ -26,7 +29,7 @@ final class LimitedRequest extends HttpServletRequestWrapper {
         return new BufferedReader(new InputStreamReader(getInputStream(), StandardCharsets.UTF_8));
     }
 
-    private static final class Limited extends ServletInputStream {
+    private final class Limited extends ServletInputStream {
 
         private final ServletInputStream body;
         private int taken;
@@ -51,9 +54,9 @@ final class LimitedRequest extends HttpServletRequestWrapper {
 
         private void count(int read) throws IOException {
             taken += Math.max(0, read);
-            if (taken > Oversize.LIMIT_BYTES) {
+            if (taken > limit.bytes()) {
                 Oversize.takeRest(body);
-                throw new Oversize();
+                throw new Oversize(limit);
             }
         }
 

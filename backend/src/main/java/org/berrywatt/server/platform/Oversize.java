@@ -3,8 +3,8 @@ package org.berrywatt.server.platform;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.util.Optional;
 import java.util.stream.Stream;
-import org.berrywatt.contract.ProblemCode;
 import org.jspecify.annotations.Nullable;
 import org.springframework.util.StreamUtils;
 
@@ -12,17 +12,17 @@ import org.springframework.util.StreamUtils;
 @SuppressWarnings("serial")
 final class Oversize extends IOException {
 
-    static final int LIMIT_KIB = 64;
-    static final int LIMIT_BYTES = LIMIT_KIB * 1024;
-
     private static final long REST_TAKEN_BYTES = 32L * 1024 * 1024;
 
-    Oversize() {
-        super("request body longer than " + LIMIT_KIB + " KiB");
+    private final BodySize limit;
+
+    Oversize(BodySize limit) {
+        super("request body longer than " + limit.bytes() + " bytes");
+        this.limit = limit;
     }
 
-    static Refusal refusal() {
-        return Refusal.of(ProblemCode.REQUEST_TOO_LARGE).limit(LIMIT_KIB + " KB");
+    Refusal refusal() {
+        return limit.refusal();
     }
 
     /**
@@ -33,8 +33,11 @@ final class Oversize extends IOException {
         StreamUtils.copyRange(body, OutputStream.nullOutputStream(), 0, REST_TAKEN_BYTES - 1);
     }
 
-    static boolean causedBy(Throwable failure) {
+    /** What stands behind a failure, when it is this. */
+    static Optional<Oversize> behind(Throwable failure) {
         return Stream.<@Nullable Throwable>iterate(failure, cause -> cause != null, Throwable::getCause)
-                .anyMatch(Oversize.class::isInstance);
+                .filter(Oversize.class::isInstance)
+                .map(Oversize.class::cast)
+                .findFirst();
     }
 }

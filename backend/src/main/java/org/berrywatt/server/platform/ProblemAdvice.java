@@ -42,6 +42,11 @@ class ProblemAdvice {
     }
 
     @ExceptionHandler
+    ResponseEntity<Problem> tooLarge(Oversize cause) {
+        return refused(cause.refusal());
+    }
+
+    @ExceptionHandler
     ResponseEntity<Problem> mistypedAddress(MethodArgumentTypeMismatchException cause) {
         return refused(Refusal.of(ProblemCode.NOT_FOUND));
     }

@@ -43,6 +43,10 @@ final class ProblemStatus {
                     CALCULATION_NO_PHOTOCURRENT,
                     CALCULATION_TWICE,
                     CALCULATION_NO_RESULT,
+                    ARCHIVE_UNREADABLE,
+                    ARCHIVE_ALTERED,
+                    ARCHIVE_NEWER,
+                    LABDAY_TITLE_NEEDED,
                     PASSWORD_WEAK -> HttpStatus.UNPROCESSABLE_CONTENT;
             case LABEL_TAKEN,
                     NAME_TAKEN,
@@ -53,6 +57,7 @@ final class ProblemStatus {
                     LESSON_FULL,
                     LABDAY_CLOSED,
                     LABDAY_FINAL,
+                    LABDAY_EXISTS,
                     TEAM_MERGED,
                     ID_REUSED,
                     REPLACED_ALREADY,
@@ -62,7 +67,7 @@ final class ProblemStatus {
             case SIGN_IN_NEEDED, SIGN_IN_REFUSED -> HttpStatus.UNAUTHORIZED;
             case NOT_ALLOWED, TEAM_CODE_NEEDED, PAGE_OUTDATED -> HttpStatus.FORBIDDEN;
             case SLOW_DOWN, CALCULATION_TOO_MANY -> HttpStatus.TOO_MANY_REQUESTS;
-            case REQUEST_TOO_LARGE -> HttpStatus.CONTENT_TOO_LARGE;
+            case REQUEST_TOO_LARGE, ARCHIVE_TOO_LARGE -> HttpStatus.CONTENT_TOO_LARGE;
             case REQUEST_UNREADABLE -> HttpStatus.BAD_REQUEST;
             case REQUEST_METHOD -> HttpStatus.METHOD_NOT_ALLOWED;
             case REQUEST_MEDIA_TYPE -> HttpStatus.UNSUPPORTED_MEDIA_TYPE;

@@ -14,9 +14,10 @@ final class Unreadable {
 
     /** Names the field where a JSON body stops making sense, when there is one. */
     static Refusal refusal(HttpMessageNotReadableException cause) {
-        if (Oversize.causedBy(cause)) {
-            return Oversize.refusal();
-        }
+        return Oversize.behind(cause).map(Oversize::refusal).orElseGet(() -> body(cause));
+    }
+
+    private static Refusal body(HttpMessageNotReadableException cause) {
         return cause.getCause() instanceof DatabindException mismatch
                         && !path(mismatch).isEmpty()
                 ? Refusal.of(ProblemCode.REQUEST_UNREADABLE).field(path(mismatch))
@@ -31,7 +32,7 @@ final class Unreadable {
             case 404 -> Refusal.of(ProblemCode.NOT_FOUND);
             case 405 -> Refusal.of(ProblemCode.REQUEST_METHOD);
             case 406, 415 -> Refusal.of(ProblemCode.REQUEST_MEDIA_TYPE);
-            case 413 -> Oversize.refusal();
+            case 413 -> BodySize.FORM.refusal();
             default -> Refusal.of(status < 500 ? ProblemCode.REQUEST_UNREADABLE : ProblemCode.INTERNAL);
         };
     }

@@ -1,0 +1,35 @@
+package org.berrywatt.server.platform;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.util.Set;
+import org.berrywatt.contract.ProblemCode;
+
+/** How much a request may bring. */
+enum BodySize {
+    /** What a person types. */
+    FORM(64 * 1024, "64 KB"),
+    /** A file, at the doors that take one. */
+    FILE(64 * 1024 * 1024, "64 MB");
+
+    private static final Set<String> DOORS_FOR_FILES = Set.of("/api/archives");
+
+    private final int bytes;
+    private final String words;
+
+    BodySize(int bytes, String words) {
+        this.bytes = bytes;
+        this.words = words;
+    }
+
+    static BodySize of(HttpServletRequest request) {
+        return DOORS_FOR_FILES.contains(request.getRequestURI()) ? FILE : FORM;
+    }
+
+    int bytes() {
+        return bytes;
+    }
+
+    Refusal refusal() {
+        return Refusal.of(ProblemCode.REQUEST_TOO_LARGE).limit(words);
+    }
+}
