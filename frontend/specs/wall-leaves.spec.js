@@ -5,7 +5,7 @@ import { tieOf } from '/wall/ties.js';
 import { same, spec } from './spec.js';
 
 const team = (name, place, cells = [], side = {}) => ({ teamId: name, name, place, placeLow: place, placeHigh: place, cells, side });
-const cell = (label, standing, key) => ({ cellId: label, label, standing, remark: key ? { key, values: {} } : null });
+const cell = (label, standing, key) => ({ cellId: label, label, standing, ranked: standing === 'counts', remark: key ? { key, values: {} } : null });
 const kinds = leaves => leaves.map(leaf => leaf.kind);
 const FIT = { rows: 8, lines: 5 };
 
@@ -73,4 +73,22 @@ spec('tells of a cell that counts now', () => {
 spec('does not call a first ranking a move', () => {
   const before = { teams: [team('a', null)] };
   same(noted(noted(NOTHING_NOTED, before, 0), { teams: [team('a', 1)] }, 5).moves.size, 0);
+});
+
+spec('says that the rule changed, and calls nobody moved by it', () => {
+  const before = { ...one, rule: 'medianOfDeclared' };
+  const notes = noted(noted(NOTHING_NOTED, before, 0), { ...turned, rule: 'voltage.medianOfDeclared' }, 1000);
+  same([notes.news.key, notes.moves.size], ['rule', 0]);
+});
+
+spec('shows a cell that has a result and is not ranked among those that wait', () =>
+  same(waitingCells([team('Otters', null, [{ ...cell('A1', 'counts', 'standing.noControl'), ranked: false }])]).map(each => each.label), ['A1']));
+
+spec('has no board of cells read twice where a reading cannot be repeated', () =>
+  same(honours([], 'retention').map(({ key }) => key), ['yield', 'alike', 'retention']));
+
+spec('tells which cell kept most and for how long', () => {
+  const kept = { cellId: 'B2', share: 0.92, hours: 24 };
+  const [{ figure }] = honours([team('b', 1, [cell('B2', 'counts')], { kept })], 'powerDensity').at(-1).rows;
+  same([figure.label, figure.share, figure.hours], ['B2', 0.92, 24]);
 });

@@ -50,9 +50,9 @@ function ahead(standing, teams) {
   return html`<p class="soft">${t('page.bench.chanceAhead', { percent, team: next.name })}</p>`;
 }
 
-/** Cells that wait, with the first thing that each of them lacks. */
+/** Cells that are not ranked yet, with the first thing that each of them lacks. */
 function whatMoves(standing) {
-  const waiting = (standing?.cells ?? []).filter(cell => cell.standing === 'waiting' && cell.remark);
+  const waiting = (standing?.cells ?? []).filter(cell => !cell.ranked && cell.standing !== 'failed' && cell.remark);
   if (waiting.length === 0) return nothing;
   return html`<div><h2 class="small-head">${t('page.bench.whatMoves')}</h2>
     <ul class="bare moves">${waiting.map(({ cellId, label, remark: why }) => html`<li><a href=${to('cell', cellId)}>${label}</a> ${remark(why)}</li>`)}</ul></div>`;

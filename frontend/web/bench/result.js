@@ -2,6 +2,7 @@
 import { cellAddress } from '../calculator/cell-address.js';
 import { budgetShares, workedSteps } from '../calculator/worked.js';
 import { currentDensityTexts, powerDensityTexts, voltageTexts, figureTexts } from '../core/format.js';
+import { rankedTexts } from '../core/ranked.js';
 import { has, remark, t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 
@@ -10,6 +11,7 @@ export function result(answer) {
   return html`<section class="card flow result" aria-labelledby="result">
     <h2 id="result">${t('page.bench.result')}</h2>
     ${answer.powerDensityWm2 ? headline(answer) : nothing}
+    ${answer.figure && answer.metric !== 'powerDensity' ? ranked(answer) : nothing}
     ${answer.remark && !answer.missing.length ? html`<bw-notice tone=${answer.standing === 'counts' ? 'info' : 'unusual'}
       .text=${remark(answer.remark)} .more=${wayOut(answer.remark)}></bw-notice>` : nothing}
     ${answer.missing.length ? missing(answer.missing) : nothing}
@@ -23,6 +25,10 @@ function headline({ powerDensityWm2 }) {
   const { value, low, high, unit } = powerDensityTexts(powerDensityWm2);
   return html`<p class="figure">${value} <span class="unit">${unit}</span></p>
     <p>${t('page.bench.resultWords', { value, low, high, unit })}</p>`;
+}
+
+function ranked({ metric, figure }) {
+  return html`<p>${t('page.bench.rankedBy', { metric: `catalogue.metric.${metric}`, ...rankedTexts(figure) })}</p>`;
 }
 
 const missing = remarks => html`<div><h3>${t('page.bench.missing')}</h3>

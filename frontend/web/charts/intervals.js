@@ -10,14 +10,14 @@ const MOVE_MS = 280;
 
 /**
  * One row per team, its figure as the team's mark along a shared axis, its 95 % interval as a line, its single cells as
- * rings. The axis starts at zero and stays; it only grows when something would leave it.
+ * rings. The axis starts at zero and stays; it only grows when something would leave it, or begins anew with another metric.
  *
  * @param {HTMLCanvasElement} canvas in a box that gives it its size
  * @returns {{show: (picture: Picture) => void, end: () => void}}
  *
  * @typedef {{key: string, mark: ?number, row: number, value: number, low: ?number, high: ?number, cells: ?number[]}} Dot
  *   `row` 0 is the top one; `mark` null: no figure yet, the cells alone
- * @typedef {{dots: Dot[], rows: number, line: number, grid: boolean, axisHeight: number, sentence: string}} Picture
+ * @typedef {{metric: string, dots: Dot[], rows: number, line: number, grid: boolean, axisHeight: number, sentence: string}} Picture
  *   `line`: where in its row a dot stands, 0 at the top, 1 at the bottom; `axisHeight` pixels below the rows
  */
 export function drawIntervals(canvas) {
@@ -26,6 +26,7 @@ export function drawIntervals(canvas) {
   let range = null;
 
   function show(picture, motion = calm() ? 'none' : undefined) {
+    if (picture.metric !== shown?.metric) range = null;
     shown = picture;
     range = rangeFromZero(furthest(picture.dots), range);
     chart.options = optionsOf(paintOf(canvas), picture, range);

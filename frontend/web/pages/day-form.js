@@ -1,8 +1,9 @@
 import { plain } from '../core/format.js';
 import { put } from '../core/http.js';
-import { t } from '../core/texts.js';
+import { ruleKey, ruleOf } from '../core/rule.js';
+import { has, t } from '../core/texts.js';
 import '../entry/entry.js';
-import { PageElement, html } from '../kit/kit.js';
+import { PageElement, html, nothing } from '../kit/kit.js';
 
 /** What a new lab day starts with: full sun on a film of 15 mm by 15 mm. */
 const START = {
@@ -19,8 +20,8 @@ class DayForm extends PageElement {
   };
 
   render() {
-    const start = this.day ?? { ...START, date: today(), rule: this.catalogue.rules[0] };
-    this.rule ??= start.rule;
+    const start = this.day ?? { ...START, date: today(), rule: ruleKey(usualOf(this.catalogue.metrics[0])) };
+    this.rule ??= ruleOf(start.rule);
     return html`<bw-form .label=${this.label} .send=${this.#send} .fields=${this.#fields(start)}></bw-form>`;
   }
 
@@ -32,12 +33,38 @@ class DayForm extends PageElement {
         ${this.#amount('referenceIrradiance', t('page.day.irradiance'), start.referenceIrradianceWm2)}
         ${this.#amount('referenceArea', t('page.day.area'), start.referenceAreaCm2)}
       </div>
-      <bw-choices tall .legend=${t('page.day.rule')} .hint=${t('page.day.ruleHint')} .value=${this.rule}
-        .options=${this.catalogue.rules.map(key => ({ key, label: t(`catalogue.rule.${key}`) }))}
-        @chosen=${event => { this.rule = event.detail; }}></bw-choices>
+      ${this.#metrics()}${this.#counts()}
       <bw-field name="cellsPerTeam" .label=${t('page.day.cells')} .hint=${t('page.day.cellsHint')} .value=${String(start.cellsPerTeam)}></bw-field>
       <label class="tick"><input type="checkbox" name="teamsCreateThemselves" .checked=${start.teamsCreateThemselves}>
         <span>${t('page.day.selfMade')}</span></label>`;
+  }
+
+  #metrics() {
+    const { metric } = this.rule;
+    return html`<bw-choices .legend=${t('page.day.metric')} .hint=${t(this.day ? 'page.day.ruleChange' : 'page.day.ruleHint')} .value=${metric}
+        .options=${this.catalogue.metrics.map(({ key }) => ({ key, label: t(`catalogue.metric.${key}`) }))}
+        @chosen=${event => this.#compareBy(event.detail)}></bw-choices>
+      <p class="means" role="status">${t(`page.day.means.${metric}`)} <strong>${t(`page.day.needs.${metric}`)}</strong></p>`;
+  }
+
+  #counts() {
+    const { metric, count } = this.rule;
+    const { counts } = this.#metric(metric);
+    const whyFewer = `page.day.fewerCounts.${metric}`;
+    return html`${counts.length > 1 ? html`<bw-choices tall .legend=${t('page.day.rule')} .value=${count}
+        .options=${counts.map(key => ({ key, label: t(`catalogue.count.${key}`) }))}
+        @chosen=${event => { this.rule = { metric, count: event.detail }; }}></bw-choices>` : nothing}
+      ${has(whyFewer) ? html`<p class="soft small">${t(whyFewer)}</p>` : nothing}`;
+  }
+
+  #compareBy(key) {
+    const metric = this.#metric(key);
+    const { count } = this.rule;
+    this.rule = metric.counts.includes(count) ? { metric: key, count } : usualOf(metric);
+  }
+
+  #metric(key) {
+    return this.catalogue.metrics.find(metric => metric.key === key);
   }
 
   #amount(key, label, value) {
@@ -58,13 +85,15 @@ class DayForm extends PageElement {
       date: values.date,
       referenceIrradiance,
       referenceArea,
-      rule: this.rule,
+      rule: ruleKey(this.rule),
       cellsPerTeam: Number(values.cellsPerTeam),
       teamsCreateThemselves: values.teamsCreateThemselves === 'on',
     }, this.etag ? { 'If-Match': this.etag } : {});
     this.dispatchEvent(new CustomEvent('saved', { detail }));
   };
 }
+
+const usualOf = ({ key, counts: [count] }) => ({ metric: key, count });
 
 /** The date where this browser is, as a date field wants it. */
 const today = () => new Date(Date.now() - new Date().getTimezoneOffset() * 60_000).toISOString().slice(0, 10);

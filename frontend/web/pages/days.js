@@ -3,6 +3,7 @@ import { day as dateWords } from '../core/format.js';
 import { get } from '../core/http.js';
 import { newId } from '../core/ids.js';
 import { DATES } from '../core/language.js';
+import { ruleWords } from '../core/rule.js';
 import { t } from '../core/texts.js';
 import { html, nothing, openPage } from '../kit/kit.js';
 import './day-form.js';
@@ -46,7 +47,7 @@ function slide(day) {
   return html`<li class="slide"><div class="label"><span class="date">${Number(date)}</span><span class="month">${month(day.date)}</span></div>
     <div class="body">
       <h2><a href="/desk.html#${day.id}">${day.title}</a></h2>
-      <p class="soft">${dateWords(day.date)} · ${t(`catalogue.rule.${day.rule}`)} · ${conditions(day)}</p>
+      <p class="soft">${dateWords(day.date)} · ${ruleWords(day.rule)} · ${conditions(day)}</p>
       <p class="beside"><span class="tag ${day.entryOpen ? 'fine' : ''}">${t(day.entryOpen ? 'page.days.open' : 'page.days.closed')}</span>
         ${['light', 'wall', 'findings'].map(page => html`<a href="/${page}.html#${day.id}">${t(`page.header.${page}`)}</a>`)}</p>
     </div></li>`;

@@ -1,5 +1,6 @@
 /** The Desk: a teacher's view of the day. Who needs help next, where every cell stands, and what to do about it. */
 import { exchange, get } from '../core/http.js';
+import { ruleWords } from '../core/rule.js';
 import { t } from '../core/texts.js';
 import { html, nothing, openPage } from '../kit/kit.js';
 import '../live/banner.js';
@@ -90,7 +91,7 @@ function show() {
 function heading(day) {
   return html`<header class="apart">
     <div><h1>${day.title}</h1>
-      <p class="soft small">${t(`catalogue.rule.${day.rule}`)} · ${conditions(day)}</p></div>
+      <p class="soft small">${ruleWords(day.rule)} · ${conditions(day)}</p></div>
     <div class="beside">
       <a href=${toPanel(labDayId, 'day')} class="state">${stateTag(day)}</a>
       ${day.teamsCreateThemselves ? html`<button class="button quiet" @click=${projectDay}>${t('page.desk.showDay')}</button>` : nothing}

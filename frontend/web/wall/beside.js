@@ -5,9 +5,9 @@ import { html } from '../kit/element.js';
 import { honours } from './honours.js';
 
 /** The boards beside the places, each with its first few teams. */
-export function besideBoards(teams) {
+export function besideBoards(teams, metric) {
   return html`<section class="leaf honours" aria-label=${t('page.wall.beside')}>
-    ${honours(teams).map(honour)}
+    ${honours(teams, metric).map(honour)}
     <p class="caption">${t('page.wall.besideCaution')}</p>
   </section>`;
 }
@@ -29,5 +29,6 @@ const WORDS = {
     <span class="soft">${rankedTexts(ranked).unit}</span>`,
   yield: ({ working, declared }) => t('page.wall.ofCells', { working, declared }),
   alike: ({ times }) => t('page.wall.times', { times: fixed(times, 1) }),
-  retention: ({ share }) => t('page.wall.percent', { percent: fixed(100 * share, 0) }),
+  retention: ({ label, share, hours }) => html`<span class="soft">${label}</span> ${t('page.wall.percent', { percent: fixed(100 * share, 0) })}
+    <span class="soft">${t('page.wall.afterHours', { hours: Math.round(hours) })}</span>`,
 };

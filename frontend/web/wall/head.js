@@ -1,4 +1,5 @@
 import { clock, plain } from '../core/format.js';
+import { ruleOf } from '../core/rule.js';
 import { t } from '../core/texts.js';
 import { html, nothing, svg } from '../kit/element.js';
 
@@ -7,13 +8,14 @@ export function wallHead(state, link) {
   return html`<header class="head">
     <h1>${state?.title ?? t('page.header.wall')}</h1>
     ${freshness(link.freshness)}
-    ${state ? html`<p class="rule">${ruleOf(state)}</p>` : trouble(link.problem)}
+    ${state ? html`<p class="rule">${ruleSentence(state)}</p>` : trouble(link.problem)}
   </header>`;
 }
 
-function ruleOf({ rule, referenceIrradianceWm2: irradiance, entryOpen }) {
-  const reference = t('page.wall.reference', { irradiance: plain(irradiance) });
-  return [t(`page.wall.rule.${rule}`), reference, ...(entryOpen ? [] : [t('page.wall.closed')])].join(' ');
+/** What is compared, how a team's cells count, and whether anything may still change. */
+function ruleSentence({ metric, rule, referenceIrradianceWm2: irradiance, entryOpen }) {
+  const how = metric === 'yield' ? [] : [t(`page.wall.count.${ruleOf(rule).count}`)];
+  return [t(`page.wall.metric.${metric}`, { irradiance: plain(irradiance) }), ...how, ...(entryOpen ? [] : [t('page.wall.closed')])].join(' ');
 }
 
 function trouble(problem) {

@@ -2,10 +2,13 @@
 
 const SHOWN = 4;
 
+/** Nobody can read again what was left of an ageing cell, or which share works. */
+const READ_ONCE = ['retention', 'yield'];
+
 /** @returns {{key: string, more: number, rows: {team: object, figure: object}[]}[]} in the order of the screen */
-export function honours(teams) {
+export function honours(teams, metric) {
   return [
-    board('verified', teams, bestVerified, (a, b) => b.ranked.value - a.ranked.value),
+    ...(READ_ONCE.includes(metric) ? [] : [board('verified', teams, bestVerified, (a, b) => b.ranked.value - a.ranked.value)]),
     board('yield', teams, working, (a, b) => b.share - a.share || b.working - a.working),
     board('alike', teams, alike, (a, b) => a.times - b.times),
     board('retention', teams, kept, (a, b) => b.share - a.share),
@@ -30,4 +33,7 @@ function working({ side }) {
 
 const alike = ({ side }) => (side?.geometricDeviation == null ? null : { times: side.geometricDeviation });
 
-const kept = ({ side }) => (side?.retention == null ? null : { share: side.retention });
+function kept({ side, cells }) {
+  if (!side?.kept) return null;
+  return { ...side.kept, label: cells.find(cell => cell.cellId === side.kept.cellId)?.label ?? '' };
+}

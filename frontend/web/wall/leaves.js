@@ -18,7 +18,7 @@ export function leavesOf(state, { rows, lines }) {
 /** Finished cells without a result that counts: what is being built needs no word on the Wall. */
 export function waitingCells(teams) {
   return teams.flatMap(team => team.cells
-    .filter(({ standing, remark }) => standing === 'waiting' && remark && remark.key !== 'standing.building')
+    .filter(({ ranked, standing, remark }) => !ranked && standing !== 'failed' && remark && remark.key !== 'standing.building')
     .map(cell => ({ ...cell, team })));
 }
 

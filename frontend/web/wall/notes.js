@@ -5,6 +5,7 @@
  * @typedef {{state: ?object, moves: Map<string, {from: string, at: number}>, news: ?{key: string, values: object, at: number}}} Notes
  */
 import { placeOf } from '../core/place.js';
+import { ruleWords } from '../core/rule.js';
 
 const MOVES_STAY_MS = 120_000;
 const NEWS_STAYS_MS = 45_000;
@@ -17,12 +18,18 @@ export function noted(notes, state, now) {
   if (!state || state === notes.state) return fresh(notes, now);
   const before = notes.state;
   if (!before) return { ...notes, state };
+  if (before.rule !== state.rule) return ruleChanged(state, now);
   const happened = newsOf(before, state);
   return fresh({
     state,
     moves: new Map([...notes.moves, ...movesOf(before, state, now)]),
     news: happened ? { ...happened, at: now } : notes.news,
   }, now);
+}
+
+/** Under another rule nobody moved: it is another ranking. */
+function ruleChanged(state, at) {
+  return { state, moves: new Map(), news: { key: 'rule', values: { rule: ruleWords(state.rule) }, at } };
 }
 
 function fresh(notes, now) {
@@ -50,10 +57,13 @@ function leads(before, after) {
   return names && names !== first(before) ? { key: names.includes(', ') ? 'leadTogether' : 'leads', values: { names } } : null;
 }
 
+const IS = { counts: cell => cell.ranked, failed: cell => cell.standing === 'failed' };
+
 function cellThat(standing, before, after) {
-  const earlier = new Map(before.teams.flatMap(team => team.cells).map(cell => [cell.cellId, cell.standing]));
+  const is = IS[standing];
+  const earlier = new Set(before.teams.flatMap(team => team.cells).filter(is).map(cell => cell.cellId));
   for (const team of after.teams) {
-    const cell = team.cells.find(each => each.standing === standing && earlier.get(each.cellId) !== standing);
+    const cell = team.cells.find(each => is(each) && !earlier.has(each.cellId));
     if (cell) return { key: standing, values: { label: cell.label, team: team.name } };
   }
   return null;

@@ -14,6 +14,7 @@ export function drawPlot(main, state, teams) {
   const axisHeight = layOut(board, teams.length);
   if (!drawn.has(canvas)) drawn.set(canvas, drawIntervals(canvas));
   drawn.get(canvas).show({
+    metric: state.metric,
     dots: teams.map(dotOf),
     rows: teams.length,
     line: isWide() ? 0.5 : 0.78,
@@ -36,12 +37,10 @@ function layOut(board, rows) {
 }
 
 function dotOf({ teamId, mark, figure, cells }, row) {
-  const values = cells.filter(cell => cell.standing !== 'waiting').map(cellValue);
+  const values = cells.filter(cell => cell.ranked || cell.standing === 'failed').map(cellValue);
   if (!figure) return { key: teamId, mark: null, row, value: 0, low: null, high: null, cells: values };
   const { value, low, high } = shown(figure);
   return { key: teamId, mark, row, value, low, high, cells: values };
 }
 
-function cellValue({ standing, figure }) {
-  return standing === 'failed' || !figure ? null : shown(figure).value;
-}
+const cellValue = ({ standing, figure }) => (standing === 'failed' ? null : shown(figure).value);

@@ -3,7 +3,7 @@ import { has, t } from '../core/texts.js';
 /** Which of a team's cells do not count and why, in a few words for those that share a reason; what waits comes first. */
 export function whyNot({ cells }) {
   if (cells.length === 0) return t('page.wall.noCell');
-  const out = cells.filter(cell => cell.standing !== 'counts').sort(waitingFirst);
+  const out = cells.filter(cell => !cell.ranked).sort(waitingFirst);
   if (out.length === 0) return cells.length === 1 ? t('page.wall.oneCounts') : t('page.wall.allCount', { count: cells.length });
   return [...byReason(out)].map(([reason, labels]) => `${labels.join(', ')} ${reason}`).join('; ');
 }

@@ -8,6 +8,7 @@ import java.util.UUID;
 import org.berrywatt.contract.BuildValue;
 import org.berrywatt.contract.CellEventRequest;
 import org.berrywatt.contract.CellRequest;
+import org.berrywatt.contract.ControlCellRequest;
 import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.LabDayRequest;
 import org.berrywatt.contract.OutcomeRequest;
@@ -22,6 +23,7 @@ import org.berrywatt.server.access.Caller;
 import org.berrywatt.server.cell.CellWork;
 import org.berrywatt.server.cell.Cells;
 import org.berrywatt.server.labday.LabDays;
+import org.berrywatt.server.light.ControlCells;
 import org.berrywatt.server.light.Stations;
 import org.berrywatt.server.reading.Readings;
 import org.berrywatt.server.safety.Safety;
@@ -42,7 +44,20 @@ public final class Rehearsal {
 
     public Rehearsal(ApplicationContext server) {
         this.server = server;
-        labDay("Rehearsal");
+        server.getBean(LabDays.class).put(labDayId, labDay("medianOfDeclared"), TEACHER, now);
+    }
+
+    /** Ranks the day by another rule from now on. */
+    public Rehearsal rule(String key) {
+        var days = server.getBean(LabDays.class);
+        days.edit(labDayId, labDay(key), days.show(labDayId, TEACHER).version(), TEACHER, now);
+        return this;
+    }
+
+    /** Chooses the day's control cell. */
+    public Rehearsal control(UUID cellId) {
+        server.getBean(ControlCells.class).choose(labDayId, new ControlCellRequest(cellId), TEACHER, now);
+        return this;
     }
 
     /** Sets the clock of the entries that follow. */
@@ -57,16 +72,15 @@ public final class Rehearsal {
         return this;
     }
 
-    private void labDay(String title) {
-        var request = new LabDayRequest(
-                title,
+    private static LabDayRequest labDay(String rule) {
+        return new LabDayRequest(
+                "Rehearsal",
                 LocalDate.of(2026, 5, 5),
                 new Typed("1000 W/m2", null),
                 new Typed("4 cm2", null),
-                "medianOfDeclared",
+                rule,
                 3,
                 false);
-        server.getBean(LabDays.class).put(labDayId, request, TEACHER, now);
     }
 
     public UUID team(String name) {

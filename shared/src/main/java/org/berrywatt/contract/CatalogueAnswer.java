@@ -11,7 +11,15 @@ public record CatalogueAnswer(
         List<StageChoice> stages,
         List<String> lamps,
         List<String> instruments,
-        List<String> rules) {
+        List<MetricChoice> metrics) {
+
+    /**
+     * What a day may rank by, the default first.
+     *
+     * @param unit unit key of its figures
+     * @param counts keys of the ways in which a team's cells may count under it, the usual one first
+     */
+    public record MetricChoice(String key, String unit, List<String> counts) {}
 
     /**
      * A unit that may be typed.

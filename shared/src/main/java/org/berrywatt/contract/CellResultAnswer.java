@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * A cell's result with its worked calculation.
  *
+ * @param metric key of what the day ranks by
+ * @param figure what this cell is ranked by; null while it has none
  * @param missing what is still needed before this cell counts, most urgent first
  * @param notes what a reader of the figure should know (no sweep, scaled far, dark current subtracted ...)
  * @param numbers what the result rests on, as the calculator takes it; null without a result
@@ -17,6 +19,8 @@ public record CellResultAnswer(
         String label,
         String standing,
         @Nullable Remark remark,
+        String metric,
+        @Nullable RankedFigure figure,
         @Nullable Figure effectiveIrradianceWm2,
         @Nullable Figure currentDensityAm2,
         @Nullable Figure openCircuitVoltageV,

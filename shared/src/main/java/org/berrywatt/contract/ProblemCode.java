@@ -41,6 +41,8 @@ public enum ProblemCode {
     CALCULATION_TWICE("calculation.twice"),
     CALCULATION_NO_RESULT("calculation.noResult"),
     CALCULATION_TOO_MANY("calculation.tooMany"),
+    RULE_SHARE("rule.share"),
+    RULE_AGEING("rule.ageing"),
     HEATER_TAKEN("heater.taken"),
     HEATER_CELL_ON("heater.cellOn"),
     LESSON_FULL("lesson.full"),

@@ -5,7 +5,6 @@ import java.util.UUID;
 /**
  * A cell with a result, before the rule has been asked.
  *
- * @param value the result in the unit of the rule's metric, in [0, ∞)
- * @param station where it was measured
+ * @param score what the rule's metric makes of it
  */
-public record Candidate(UUID cellId, double value, Trials trials, String station, Verification verification) {}
+public record Candidate(UUID cellId, Score score, Verification verification) {}

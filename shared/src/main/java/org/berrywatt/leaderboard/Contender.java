@@ -17,14 +17,11 @@ final class Contender {
 
     static Contender of(Tally tally, Terms terms) {
         var counting = new Counting(tally.counting(), tally.zeros());
-        var count = terms.rule().count();
-        var trials = counting.trials(count, terms.trials());
-        return new Contender(tally, TeamFigure.of(counting.value(count), trials), trials);
-    }
-
-    static Contender withNothing(Tally tally, Terms terms) {
-        var zeros = new double[terms.trials()];
-        return new Contender(tally, TeamFigure.of(0, zeros), zeros);
+        var rule = terms.rule();
+        var trials = rule.metric() instanceof Yield
+                ? Yield.trials(tally.teamId(), counting.working(), counting.declared(), terms.trials())
+                : counting.trials(rule.count(), terms.trials());
+        return new Contender(tally, TeamFigure.of(counting.value(rule.count()), trials), trials);
     }
 
     UUID teamId() {

@@ -19,12 +19,20 @@ final class Counting {
         this.zeros = zeros;
     }
 
+    int working() {
+        return worstFirst.size();
+    }
+
+    int declared() {
+        return zeros + worstFirst.size();
+    }
+
     double value(Count count) {
-        return count == Count.BEST_VERIFIED ? best().value() : of(count, values());
+        return count == Count.BEST_VERIFIED && !worstFirst.isEmpty() ? best().value() : of(count, values());
     }
 
     double[] trials(Count count, int trials) {
-        if (count == Count.BEST_VERIFIED) {
+        if (count == Count.BEST_VERIFIED && !worstFirst.isEmpty()) {
             return best().trials().values();
         }
         return IntStream.range(0, trials)

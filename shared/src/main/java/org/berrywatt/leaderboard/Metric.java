@@ -1,36 +1,43 @@
 package org.berrywatt.leaderboard;
 
-/** What cells are compared by; more is better. */
-public enum Metric {
-    /** Maximum power per area at reference light, in W/m². The default. */
-    POWER_DENSITY("powerDensity", "Wm2"),
-    /** Photocurrent per area at short circuit and reference light, in A/m². */
-    CURRENT_DENSITY("currentDensity", "Am2"),
-    /** Open-circuit voltage at reference light, in V. */
-    VOLTAGE("voltage", "V"),
-    /** Maximum power over the light on the cell, as measured, for cells of one station only: nothing is brought to other light. */
-    EFFICIENCY_AS_MEASURED("efficiencyAsMeasured", "part"),
-    /** Power later over power when settled, in [0, ∞). */
-    RETENTION("retention", "part"),
-    /** Working cells over declared cells, in [0, 1]. */
-    YIELD("yield", "part"),
-    /** Power density over that of the day's control cell. */
-    RATIO_TO_CONTROL("ratioToControl", "times");
+import java.util.List;
+import org.berrywatt.uncertainty.Deviates;
 
-    private final String key;
-    private final String unit;
+/** What cells are compared by; more is better. Each metric is a file of its own. */
+public sealed interface Metric
+        permits PowerDensity,
+                CurrentDensity,
+                OpenCircuitVoltage,
+                EfficiencyAsMeasured,
+                RatioToControl,
+                CurrentRetention,
+                Yield {
 
-    Metric(String key, String unit) {
-        this.key = key;
-        this.unit = unit;
-    }
-
-    public String key() {
-        return key;
-    }
+    /** Names the metric wherever it travels. */
+    String key();
 
     /** Key of the unit: {@code "Wm2"}, {@code "Am2"}, {@code "V"}, {@code "part"} of 1 or {@code "times"} the control cell. */
-    public String unit() {
-        return unit;
+    String unit();
+
+    /** How a team's cells may count under it, the usual way first; the others make no sense with it. */
+    List<Count> counts();
+
+    /**
+     * The figure of a cell, or what is missing for one.
+     *
+     * @param deviates the draws of the day, the same for all its cells
+     */
+    Score score(MeasuredCell cell, Deviates deviates);
+
+    /** All of them, the default first. */
+    static List<Metric> all() {
+        return List.of(
+                new PowerDensity(),
+                new CurrentDensity(),
+                new OpenCircuitVoltage(),
+                new EfficiencyAsMeasured(),
+                new RatioToControl(),
+                new CurrentRetention(),
+                new Yield());
     }
 }

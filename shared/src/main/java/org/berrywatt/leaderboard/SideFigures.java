@@ -1,9 +1,7 @@
 package org.berrywatt.leaderboard;
 
 import java.util.Comparator;
-import java.util.List;
 import java.util.UUID;
-import org.hipparchus.stat.StatUtils;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,18 +29,9 @@ public record SideFigures(
         return new SideFigures(
                 counting.size() + team.only(CellEntry.Excluded.class).size(),
                 declared,
-                geometricDeviation(counting),
+                Reproducibility.geometricDeviation(
+                        counting.stream().map(CellEntry.Counts::value).toList()),
                 best.map(CellEntry.Counts::cellId).orElse(null),
                 best.map(CellEntry.Counts::value).orElse(null));
-    }
-
-    private static @Nullable Double geometricDeviation(List<CellEntry.Counts> cells) {
-        double[] logarithms = cells.stream()
-                .mapToDouble(CellEntry.Counts::value)
-                .filter(value -> value > 0)
-                .sorted()
-                .map(Math::log)
-                .toArray();
-        return logarithms.length < 2 ? null : Math.exp(Math.sqrt(StatUtils.variance(logarithms)));
     }
 }

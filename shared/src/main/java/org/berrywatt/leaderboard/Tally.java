@@ -49,10 +49,8 @@ record Tally(
     /** Null while the team is not ranked. */
     @Nullable
     Contender contender(Terms terms) {
-        if (counting.isEmpty()) {
-            return failed > 0 && zeros == failed + outstanding ? Contender.withNothing(this, terms) : null;
-        }
-        return Contender.of(this, terms);
+        var nothingLeft = failed > 0 && zeros == failed + outstanding;
+        return counting.isEmpty() && !nothingLeft ? null : Contender.of(this, terms);
     }
 
     Standing unranked() {

@@ -1,6 +1,8 @@
 package org.berrywatt.leaderboard;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
+import org.berrywatt.uncertainty.Sample;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,6 +40,21 @@ public final class Trials {
 
     public int count() {
         return values.length;
+    }
+
+    /** These over others, trial by trial; none of the others is 0. */
+    Trials over(Trials others) {
+        return of(IntStream.range(0, values.length)
+                .mapToDouble(trial -> values[trial] / others.values[trial])
+                .toArray());
+    }
+
+    boolean reachZero() {
+        return Arrays.stream(values).anyMatch(value -> !(value > 0));
+    }
+
+    Sample sample() {
+        return Sample.of(values);
     }
 
     double in(int trial) {

@@ -3,6 +3,7 @@ package org.berrywatt.normalise;
 import org.berrywatt.uncertainty.Budget;
 import org.berrywatt.uncertainty.Deviates;
 import org.berrywatt.uncertainty.FirstOrder;
+import org.berrywatt.uncertainty.Input;
 import org.berrywatt.uncertainty.Interval;
 import org.berrywatt.uncertainty.MonteCarlo;
 import org.berrywatt.uncertainty.Sample;
@@ -10,6 +11,7 @@ import org.berrywatt.uncertainty.Sample;
 /** The figures of one cell with their uncertainty, evaluated when they are asked for. Immutable. */
 public final class Evaluation {
     private static final double PROBABILITY = 0.95;
+    private static final String EARLIER = "/earlier";
 
     private final Model model;
 
@@ -30,6 +32,26 @@ public final class Evaluation {
      */
     public double[] trials(Measurand measurand, Deviates deviates, String owner) {
         return MonteCarlo.trials(model.inputs(), model.figure(measurand), deviates, owner);
+    }
+
+    /**
+     * The figure of an earlier reading in the same trials: the area has the same error as in the reading that counts, and so
+     * have meters and lamps; clips, digits and the reading of the light are others.
+     */
+    public double[] earlierTrials(Measurand measurand, Deviates deviates, String owner) {
+        return MonteCarlo.trials(
+                model.inputs().stream().map(input -> earlier(input, owner)).toList(),
+                model.figure(measurand),
+                deviates,
+                owner + EARLIER);
+    }
+
+    private static Input earlier(Input input, String owner) {
+        return switch (input.name()) {
+            case Model.AREA -> input.sharedBy(owner + "/" + input.name());
+            case LightTerms.READING -> input.sharedBy(input.cause() + EARLIER);
+            default -> input;
+        };
     }
 
     /** Shortest 95 % interval of the same trials (JCGM 101:2008, 7.7.4); it never reaches below 0. */

@@ -23,6 +23,8 @@ record Model(
         Term currentFactor,
         Scaling scaling,
         Map<Measurand, Term> figures) {
+    static final String AREA = "input.area";
+
     /** Clips that are set anew and a reading that still creeps: 6 % (common practice, no source). */
     private static final double CONTACT_UNCERTAINTY = 0.06;
 
@@ -35,7 +37,7 @@ record Model(
         var clips = ClipTerms.of(cell, inputs);
         var dark = dark(cell, inputs);
         var contact = inputs.addLogarithm(Input.normal("input.contact", 1, "1", CONTACT_UNCERTAINTY));
-        var area = inputs.addLogarithm(Input.normal("input.area", cell.areaM2(), "m²"));
+        var area = inputs.addLogarithm(Input.normal(AREA, cell.areaM2(), "m²"));
         var light = LightTerms.of(cell.light(), inputs);
         var ratio = Ratio.of(
                 reference, light, cell.light().irradiance().effectiveWm2().value());

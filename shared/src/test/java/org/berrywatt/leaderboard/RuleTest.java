@@ -1,10 +1,12 @@
 package org.berrywatt.leaderboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Objects;
+import org.berrywatt.uncertainty.Estimate;
 import org.junit.jupiter.api.Test;
 
 class RuleTest {
@@ -12,32 +14,39 @@ class RuleTest {
 
     @Test
     void takesOnlyCellsThatSomebodyElseFoundAlike() {
-        var best = new Rule(Metric.POWER_DENSITY, Count.BEST_VERIFIED);
-        assertThat(best.entry(candidate(Verification.of(2, List.of(2.29))), "yard"))
-                .isInstanceOf(CellEntry.Counts.class);
+        var best = new Rule(new PowerDensity(), Count.BEST_VERIFIED);
+        assertThat(best.entry(candidate(Verification.of(2, List.of(2.29))))).isInstanceOf(CellEntry.Counts.class);
         assertThat(obstacle(best, Verification.of(2, List.of(2.31, Double.NaN))))
                 .isEqualTo(Obstacle.READ_DIFFERENTLY);
         assertThat(obstacle(best, Verification.of(2, List.of()))).isEqualTo(Obstacle.NOT_READ_AGAIN);
     }
 
+    /** The share of cells that work is a mean; nobody can read again what was left of an ageing cell. */
     @Test
-    void comparesEfficienciesAsMeasuredWithinOneStationOnly() {
-        var rule = new Rule(Metric.EFFICIENCY_AS_MEASURED, Count.MEDIAN);
-        var cell = candidate(Verification.NOT_READ_AGAIN);
-        assertThat(rule.entry(cell, "yard")).isInstanceOf(CellEntry.Counts.class);
-        assertThat(((CellEntry.Excluded) rule.entry(cell, "window")).obstacle()).isEqualTo(Obstacle.OTHER_STATION);
+    void refusesWaysOfCountingThatMakeNoSense() {
+        assertThat(new Yield().counts()).containsExactly(Count.MEAN);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Rule(new Yield(), Count.MEDIAN))
+                .withMessageContaining("medianOfDeclared makes no sense with yield");
+        assertThatIllegalArgumentException().isThrownBy(() -> new Rule(new CurrentRetention(), Count.BEST_VERIFIED));
     }
 
     @Test
-    void takesYieldAsTheShareOfDeclaredCells() {
-        assertThat(new Rule(Metric.YIELD, Count.MEDIAN).count()).isEqualTo(Count.MEAN);
+    void leavesOutACellWithoutAFigureAndSaysWhy() {
+        var cell = new Candidate(Teams.id("cell"), new Score.Missing(Obstacle.NO_CONTROL), Verification.NOT_READ_AGAIN);
+        var entry = new Rule(new RatioToControl(), Count.MEDIAN).entry(cell);
+        assertThat(((CellEntry.Excluded) entry).obstacle()).isEqualTo(Obstacle.NO_CONTROL);
     }
 
     @Test
     void isFoundByItsKey() {
-        assertThat(Rule.offered())
+        assertThat(Rule.all())
                 .allSatisfy(rule -> assertThat(Rule.of(rule.key())).isEqualTo(rule));
-        assertThat(Rule.offered().get(0)).isEqualTo(Rule.usual());
+        assertThat(Rule.all())
+                .extracting(Rule::key)
+                .doesNotHaveDuplicates()
+                .contains("ratioToControl.medianOfDeclared");
+        assertThat(Rule.all().get(0)).isEqualTo(Rule.usual());
     }
 
     /** Geometric standard deviation of 1 and e², of which the logarithms 0 and 2 deviate by √2: e^√2. */
@@ -54,10 +63,10 @@ class RuleTest {
     }
 
     private static Candidate candidate(Verification verification) {
-        return new Candidate(Teams.id("cell"), 2, TRIALS, "yard", verification);
+        return new Candidate(Teams.id("cell"), Score.Found.of(Estimate.exact(2), TRIALS), verification);
     }
 
     private static Obstacle obstacle(Rule rule, Verification verification) {
-        return ((CellEntry.Excluded) rule.entry(candidate(verification), "yard")).obstacle();
+        return ((CellEntry.Excluded) rule.entry(candidate(verification))).obstacle();
     }
 }

@@ -10,10 +10,14 @@ import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.calculation.LeaderboardRequest;
 import org.berrywatt.leaderboard.Candidate;
 import org.berrywatt.leaderboard.CellEntry;
+import org.berrywatt.leaderboard.EfficiencyAsMeasured;
 import org.berrywatt.leaderboard.Metric;
+import org.berrywatt.leaderboard.Obstacle;
 import org.berrywatt.leaderboard.Rule;
+import org.berrywatt.leaderboard.Score;
 import org.berrywatt.leaderboard.Trials;
 import org.berrywatt.leaderboard.Verification;
+import org.berrywatt.leaderboard.Yield;
 import org.berrywatt.server.platform.Refusal;
 import org.berrywatt.server.typed.Given;
 import org.berrywatt.uncertainty.Deviates;
@@ -45,7 +49,7 @@ record BoardCell(String team, String cell, String state, List<Input> inputs, Str
                 station(
                         path + ".station",
                         given.station(),
-                        state.equals(COUNTS) && metric == Metric.EFFICIENCY_AS_MEASURED),
+                        state.equals(COUNTS) && metric instanceof EfficiencyAsMeasured),
                 given.readAgain() == null
                         ? List.of()
                         : Entries.read(
@@ -73,9 +77,14 @@ record BoardCell(String team, String cell, String state, List<Input> inputs, Str
         if (!counts()) {
             return state.equals(FAILED) ? new CellEntry.Failed(id()) : new CellEntry.Waiting(id());
         }
-        var value = inputs.get(0).value();
-        return rule.entry(
-                new Candidate(id(), value, trials(deviates), station, Verification.of(value, readAgain)), mainStation);
+        var verification = Verification.of(inputs.get(0).value(), readAgain);
+        return rule.entry(new Candidate(id(), score(rule.metric(), mainStation, deviates), verification));
+    }
+
+    private Score score(Metric metric, String mainStation, Deviates deviates) {
+        return metric instanceof EfficiencyAsMeasured && !EfficiencyAsMeasured.isComparable(station, mainStation)
+                ? new Score.Missing(Obstacle.OTHER_STATION)
+                : Score.Found.of(Estimate.exact(inputs.get(0).value()), trials(deviates));
     }
 
     /** The result in every trial; like the figure of a cell it never falls below 0. */
@@ -94,10 +103,10 @@ record BoardCell(String team, String cell, String state, List<Input> inputs, Str
 
     /** Under yield a working cell is one and a failed one none, for certain. */
     private static Estimate result(String path, LeaderboardRequest.Cell given, Metric metric) {
-        var value = metric == Metric.YIELD
+        var value = metric instanceof Yield
                 ? Ranges.RESULT.or(1, path + ".value", given.value())
                 : Ranges.RESULT.need(path + ".value", given.value());
-        return metric == Metric.YIELD ? Estimate.exact(1) : new Estimate(value, uncertainty(path, given));
+        return metric instanceof Yield ? Estimate.exact(1) : new Estimate(value, uncertainty(path, given));
     }
 
     private static double uncertainty(String path, LeaderboardRequest.Cell given) {

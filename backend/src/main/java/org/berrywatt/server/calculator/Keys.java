@@ -24,7 +24,7 @@ record Keys<E>(Map<String, E> byKey) {
 
     static final Keys<Formula> FORMULAS = of(Formula.values(), Formula::key);
     static final Keys<Shape> SHAPES = of(Shape.values(), Shape::key);
-    static final Keys<Metric> METRICS = of(Metric.values(), Metric::key);
+    static final Keys<Metric> METRICS = of(Metric.all().toArray(Metric[]::new), Metric::key);
     static final Keys<Count> COUNTS = of(Count.values(), Count::key);
 
     static <E> Keys<E> of(E[] all, Function<E, String> keyOf) {

@@ -16,14 +16,15 @@ import org.berrywatt.contract.calculation.LeaderboardRequest;
 import org.berrywatt.contract.calculation.LeaderboardRequest.Scoring;
 import org.berrywatt.leaderboard.Board;
 import org.berrywatt.leaderboard.BusiestStation;
-import org.berrywatt.leaderboard.Metric;
 import org.berrywatt.leaderboard.Place;
+import org.berrywatt.leaderboard.PowerDensity;
 import org.berrywatt.leaderboard.Rule;
 import org.berrywatt.leaderboard.Standing;
 import org.berrywatt.leaderboard.TeamCells;
 import org.berrywatt.leaderboard.TeamFigure;
 import org.berrywatt.leaderboard.Terms;
 import org.berrywatt.server.typed.Given;
+import org.berrywatt.server.typed.Rules;
 import org.berrywatt.uncertainty.Deviates;
 import org.jspecify.annotations.Nullable;
 
@@ -50,14 +51,18 @@ final class LeaderboardCalculation {
 
     static LeaderboardAnswer of(LeaderboardRequest request) {
         var scoring = Given.need("rule", request.rule());
-        var rule = new Rule(
-                Keys.METRICS.or(Metric.POWER_DENSITY, "rule.metric", scoring.metric()),
-                Keys.COUNTS.need("rule.count", scoring.count()));
+        var rule = rule(scoring);
         var cells = Entries.read(
                 "cells", request.cells(), 1, MOST_CELLS, (path, cell) -> BoardCell.of(path, cell, rule.metric()));
         Named.requireDistinct("cells", cells.stream().map(BoardCell::name).toList());
         var deviates = new Deviates(Objects.requireNonNullElse(request.seed(), 1L), trials(request));
         return new LeaderboardCalculation(rule, cells, deviates).answer(scoring);
+    }
+
+    private static Rule rule(Scoring scoring) {
+        var metric = Keys.METRICS.or(new PowerDensity(), "rule.metric", scoring.metric());
+        var count = Keys.COUNTS.need("rule.count", scoring.count());
+        return Rules.of("rule.count", metric, count);
     }
 
     /** Numbers that the request has drawn, at the most. */

@@ -8,7 +8,8 @@ import org.berrywatt.cell.BuildParameter;
 import org.berrywatt.cell.FailureKind;
 import org.berrywatt.cell.Stage;
 import org.berrywatt.contract.CatalogueAnswer;
-import org.berrywatt.leaderboard.Rule;
+import org.berrywatt.leaderboard.Count;
+import org.berrywatt.leaderboard.Metric;
 import org.berrywatt.light.Instrument;
 import org.berrywatt.light.Lamp;
 import org.berrywatt.quantity.Field;
@@ -29,7 +30,7 @@ final class Catalogue {
                 Arrays.stream(Stage.values()).map(Catalogue::stage).toList(),
                 keys(Arrays.stream(Lamp.values()).map(Lamp::key)),
                 keys(Arrays.stream(Instrument.values()).map(Instrument::key)),
-                keys(Rule.offered().stream().map(Rule::key)));
+                Metric.all().stream().map(Catalogue::metric).toList());
     }
 
     private static CatalogueAnswer.Unit unit(MeasuringUnit unit) {
@@ -61,6 +62,11 @@ final class Catalogue {
     private static CatalogueAnswer.StageChoice stage(Stage stage) {
         return new CatalogueAnswer.StageChoice(
                 stage.key(), keys(stage.failures().stream().map(FailureKind::key)), stage.hot());
+    }
+
+    private static CatalogueAnswer.MetricChoice metric(Metric metric) {
+        return new CatalogueAnswer.MetricChoice(
+                metric.key(), metric.unit(), keys(metric.counts().stream().map(Count::key)));
     }
 
     private static List<String> keys(Stream<String> keys) {

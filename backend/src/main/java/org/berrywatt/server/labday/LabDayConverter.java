@@ -1,12 +1,11 @@
 package org.berrywatt.server.labday;
 
-import java.util.List;
 import org.berrywatt.contract.LabDayAnswer;
 import org.berrywatt.contract.LabDayRequest;
-import org.berrywatt.leaderboard.Rule;
 import org.berrywatt.reading.Fields;
 import org.berrywatt.server.typed.Areas;
 import org.berrywatt.server.typed.Given;
+import org.berrywatt.server.typed.Rules;
 import org.berrywatt.server.typed.TypedValues;
 import org.berrywatt.server.typed.TypedValues.Unusual;
 import org.berrywatt.server.typed.Words;
@@ -16,8 +15,6 @@ final class LabDayConverter {
 
     private static final int LONGEST_TITLE = 80;
     private static final int MOST_CELLS = 12;
-    private static final List<String> RULES =
-            Rule.offered().stream().map(Rule::key).toList();
 
     private LabDayConverter() {}
 
@@ -33,7 +30,7 @@ final class LabDayConverter {
                         .valueSi(),
                 TypedValues.area("referenceArea", request.referenceArea(), Fields.REFERENCE_AREA)
                         .areaM2(),
-                Given.choice("rule", request.rule(), RULES),
+                Rules.read("rule", request.rule()).key(),
                 Given.between("cellsPerTeam", request.cellsPerTeam(), 1, MOST_CELLS),
                 request.teamsCreateThemselves());
     }

@@ -2,9 +2,11 @@ package org.berrywatt.server.leaderboard;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.berrywatt.contract.Remark;
 import org.berrywatt.light.Linearity;
@@ -68,6 +70,29 @@ record CellHistory(List<LitReading> readings, List<Instant> refills) {
                 : series(
                         readings.get(readings.size() - 1).stationId(),
                         readings.get(readings.size() - 1).at());
+    }
+
+    /**
+     * When the readings first said that the cell had settled, since it was filled last: of all stations the earliest.
+     */
+    Optional<Instant> settledAt() {
+        return readings.isEmpty() ? Optional.empty() : settledSinceFilled();
+    }
+
+    private Optional<Instant> settledSinceFilled() {
+        Instant latest = readings.get(readings.size() - 1).at();
+        return sinceFilled(latest)
+                .map(LitReading::stationId)
+                .distinct()
+                .flatMap(station -> firstSettled(series(station, latest)).stream())
+                .min(Comparator.naturalOrder());
+    }
+
+    private static Optional<Instant> firstSettled(List<TimedValue> series) {
+        return IntStream.rangeClosed(1, series.size())
+                .filter(read -> Settling.of(series.subList(0, read)).state() == Settling.State.SETTLED)
+                .mapToObj(read -> series.get(read - 1).at())
+                .findFirst();
     }
 
     private Optional<Remark> settling(RecordedReading counting) {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.berrywatt.contract.Remark;
 import org.berrywatt.curve.SweepRefused;
-import org.berrywatt.leaderboard.Verification;
+import org.berrywatt.leaderboard.EvaluatedReading;
 import org.berrywatt.light.Ultraviolet;
 import org.berrywatt.normalise.LightAtCell;
 import org.berrywatt.normalise.Normalisation;
@@ -29,35 +29,18 @@ final class CellJudge {
         LabDay day = record.day();
         this.record = record;
         this.known = known;
-        this.deviates = Drawn.deviates(day.id());
+        this.deviates = Draws.of(day.id());
         this.reference = new Reference(day.referenceIrradianceWm2(), day.referenceAreaM2());
     }
 
     Judged judge(Cell cell) {
         return cell.failure()
                 .<Judged>map(outcome -> new Judged.Failed(cell, Remarks.failed(outcome)))
-                .orElseGet(() -> verified(Gathered.of(cell, record)));
+                .orElseGet(() -> judge(Gathered.of(cell, record)));
     }
 
-    /** With what others made of the same cell. */
-    private Judged verified(Gathered gathered) {
-        return judge(gathered) instanceof Judged.Counts counts
-                ? counts.with(Verification.of(power(counts), byOthers(gathered)))
-                : judge(gathered);
-    }
-
-    private List<Double> byOthers(Gathered gathered) {
-        return gathered.byOthers(record).stream()
-                .map(this::judge)
-                .map(other -> other instanceof Judged.Counts counts ? power(counts) : Double.NaN)
-                .toList();
-    }
-
-    private static double power(Judged.Counts counts) {
-        return counts.result().powerDensityWm2().value();
-    }
-
-    private Judged judge(Gathered gathered) {
+    /** By these records of a cell that has not failed. */
+    Judged judge(Gathered gathered) {
         return known.judged(record.day().id(), reference, gathered, () -> judgeAnew(gathered));
     }
 
@@ -101,10 +84,8 @@ final class CellJudge {
         Stream<Remark> notes = result.notes().stream().map(Remarks::note);
         return new Judged.Counts(
                 gathered.cell(),
-                result,
-                Drawn.of(result, deviates, gathered.cell().id()),
+                EvaluatedReading.of(gathered.cell().id(), result, deviates),
                 gathered.light().map(LightAtCell::station).orElse(""),
-                Verification.NOT_READ_AGAIN,
                 Stream.of(mixed, told.stream(), sweep, toggles, notes)
                         .flatMap(it -> it)
                         .toList());

@@ -24,24 +24,27 @@ final class CellResults {
     private CellResults() {}
 
     /** @param numbers what a result rests on */
-    static CellResultAnswer of(Judged judged, Rule rule, @Nullable NormalisationRequest numbers) {
-        CellStanding standing = CellStandings.of(judged, rule, MainStation.of(List.of(judged)));
+    static CellResultAnswer of(Rated rated, Rule rule, @Nullable NormalisationRequest numbers) {
+        Judged judged = rated.judged();
+        CellStanding standing = rated.standing(rule.metric());
         if (judged instanceof Judged.Counts counts) {
-            return withResult(standing, counts, numbers);
+            return withResult(standing, rule, counts, numbers);
         }
         return judged instanceof Judged.Waiting waiting
-                ? withoutResult(standing, waiting.missing())
-                : withoutResult(standing, List.of());
+                ? withoutResult(standing, rule, waiting.missing())
+                : withoutResult(standing, rule, List.of());
     }
 
     private static CellResultAnswer withResult(
-            CellStanding standing, Judged.Counts counts, @Nullable NormalisationRequest numbers) {
+            CellStanding standing, Rule rule, Judged.Counts counts, @Nullable NormalisationRequest numbers) {
         Result result = counts.result();
         return new CellResultAnswer(
                 standing.cellId(),
                 standing.label(),
                 standing.standing(),
                 standing.remark(),
+                rule.metric().key(),
+                standing.figure(),
                 Figures.of(result.irradiance().effectiveWm2()),
                 figure(counts, Measurand.CURRENT_DENSITY),
                 figure(counts, Measurand.VOLTAGE),
@@ -63,22 +66,24 @@ final class CellResults {
                 evaluation.budget(measurand).estimate(),
                 evaluation.interval(
                         measurand,
-                        Drawn.deviates(counts.cell().labDayId()),
+                        Draws.of(counts.cell().labDayId()),
                         counts.cell().id().toString()));
     }
 
     private static Figure atReferenceArea(Judged.Counts counts) {
         Estimate power = counts.result().powerAtReferenceAreaW();
         double areaM2 = power.value() / counts.result().powerDensityWm2().value();
-        return Figures.of(power, counts.drawn().interval().times(areaM2));
+        return Figures.of(power, counts.reading().powerDensity().interval().times(areaM2));
     }
 
-    private static CellResultAnswer withoutResult(CellStanding standing, List<Remark> missing) {
+    private static CellResultAnswer withoutResult(CellStanding standing, Rule rule, List<Remark> missing) {
         return new CellResultAnswer(
                 standing.cellId(),
                 standing.label(),
                 standing.standing(),
                 standing.remark(),
+                rule.metric().key(),
+                standing.figure(),
                 null,
                 null,
                 null,

@@ -17,19 +17,21 @@ import org.berrywatt.server.team.Team;
  * @param teams in order of creation
  * @param cells in the order registered
  * @param readings valid readings by cell, oldest first
+ * @param control the control cell
  */
 record DayRecord(
         LabDay day,
         List<Team> teams,
         List<Cell> cells,
         Map<UUID, Station> stations,
-        Map<UUID, List<RecordedReading>> readings) {
+        Map<UUID, List<RecordedReading>> readings,
+        Optional<Cell> control) {
 
     /** This day with a station as it would be. */
     DayRecord with(Station station) {
         var changed = new HashMap<>(stations);
         changed.put(station.id(), station);
-        return new DayRecord(day, teams, cells, Map.copyOf(changed), readings);
+        return new DayRecord(day, teams, cells, Map.copyOf(changed), readings, control);
     }
 
     List<Cell> cellsOf(Team team) {

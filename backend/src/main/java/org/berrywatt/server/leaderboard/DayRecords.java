@@ -9,6 +9,7 @@ import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.server.cell.Cells;
 import org.berrywatt.server.labday.LabDay;
 import org.berrywatt.server.labday.LabDays;
+import org.berrywatt.server.light.ControlCells;
 import org.berrywatt.server.light.Station;
 import org.berrywatt.server.light.Stations;
 import org.berrywatt.server.platform.Refusal;
@@ -28,13 +29,15 @@ class DayRecords {
     private final Cells cells;
     private final Stations stations;
     private final Readings readings;
+    private final ControlCells controls;
 
-    DayRecords(LabDays days, Teams teams, Cells cells, Stations stations, Readings readings) {
+    DayRecords(LabDays days, Teams teams, Cells cells, Stations stations, Readings readings, ControlCells controls) {
         this.days = days;
         this.teams = teams;
         this.cells = cells;
         this.stations = stations;
         this.readings = readings;
+        this.controls = controls;
     }
 
     /**
@@ -50,6 +53,7 @@ class DayRecords {
                 teams.ofLabDay(labDayId),
                 cells.ofLabDay(labDayId),
                 stations.ofLabDay(labDayId).stream().collect(toMap(Station::id, Function.identity())),
-                readings.ofLabDay(labDayId).stream().collect(groupingBy(RecordedReading::cellId)));
+                readings.ofLabDay(labDayId).stream().collect(groupingBy(RecordedReading::cellId)),
+                controls.ofLabDay(labDayId));
     }
 }

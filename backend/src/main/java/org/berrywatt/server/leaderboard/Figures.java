@@ -3,6 +3,7 @@ package org.berrywatt.server.leaderboard;
 import org.berrywatt.contract.Figure;
 import org.berrywatt.contract.RankedFigure;
 import org.berrywatt.leaderboard.Metric;
+import org.berrywatt.leaderboard.Score;
 import org.berrywatt.leaderboard.TeamFigure;
 import org.berrywatt.uncertainty.Estimate;
 import org.berrywatt.uncertainty.Interval;
@@ -18,9 +19,17 @@ final class Figures {
     }
 
     /** What a cell is ranked by. */
-    static RankedFigure of(Figure figure, Metric metric) {
+    static RankedFigure of(Score.Found found, Metric metric) {
         return new RankedFigure(
-                figure.value(), metric.unit(), figure.standardUncertainty(), figure.low(), figure.high());
+                found.value(),
+                metric.unit(),
+                found.estimate().standardUncertainty(),
+                found.interval().low(),
+                found.interval().high());
+    }
+
+    static Figure of(Score.Found found) {
+        return of(found.estimate(), found.interval());
     }
 
     /** With the interval that the trials found. */

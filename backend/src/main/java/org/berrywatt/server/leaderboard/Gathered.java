@@ -1,5 +1,6 @@
 package org.berrywatt.server.leaderboard;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,12 +46,18 @@ record Gathered(
                 .toList();
     }
 
-    private static Gathered of(Cell cell, DayRecord day, List<RecordedReading> readings) {
+    /** The same by some of its readings, oldest first. */
+    static Gathered of(Cell cell, DayRecord day, List<RecordedReading> readings) {
         Evidence evidence = Evidence.among(readings);
         Optional<Station> station = evidence.underLight().flatMap(day::stationOf);
         Optional<LightAtCell> light = evidence.underLight()
                 .flatMap(reading -> station.flatMap(it -> CellLight.of(cell, it, reading.acceptedAt())));
         return new Gathered(cell, evidence, station, light, CellHistory.of(cell, readings, day));
+    }
+
+    /** When the reading that counts was taken. */
+    Optional<Instant> underLightAt() {
+        return evidence.underLight().map(RecordedReading::acceptedAt);
     }
 
     /** Everything, once nothing is missing. */

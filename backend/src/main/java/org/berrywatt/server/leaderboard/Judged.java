@@ -2,7 +2,7 @@ package org.berrywatt.server.leaderboard;
 
 import java.util.List;
 import org.berrywatt.contract.Remark;
-import org.berrywatt.leaderboard.Verification;
+import org.berrywatt.leaderboard.EvaluatedReading;
 import org.berrywatt.normalise.Result;
 import org.berrywatt.server.cell.Cell;
 
@@ -14,16 +14,14 @@ sealed interface Judged {
     /**
      * It has a result.
      *
-     * @param drawn its power density in every trial
+     * @param reading the one that counts, with its result
      * @param station where it was measured
-     * @param verification whether somebody else read it again and found it alike
      * @param notes what a reader of the result should know
      */
-    record Counts(Cell cell, Result result, Drawn drawn, String station, Verification verification, List<Remark> notes)
-            implements Judged {
+    record Counts(Cell cell, EvaluatedReading reading, String station, List<Remark> notes) implements Judged {
 
-        Counts with(Verification found) {
-            return new Counts(cell, result, drawn, station, found, notes);
+        Result result() {
+            return reading.result();
         }
     }
 

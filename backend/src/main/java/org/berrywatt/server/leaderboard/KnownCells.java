@@ -4,7 +4,12 @@ import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.UUID;
 import java.util.function.Supplier;
+import org.berrywatt.leaderboard.MeasuredCell;
+import org.berrywatt.leaderboard.Metric;
+import org.berrywatt.leaderboard.PowerDensity;
+import org.berrywatt.leaderboard.Score;
 import org.berrywatt.normalise.Reference;
+import org.berrywatt.uncertainty.Deviates;
 import org.springframework.stereotype.Component;
 
 /**
@@ -22,7 +27,21 @@ class KnownCells {
 
     private record Question(UUID labDayId, Reference reference, Gathered gathered) {}
 
+    private final Cache<Measured, Score> scores =
+            Caffeine.newBuilder().maximumSize(MOST).build();
+
+    private record Measured(Metric metric, MeasuredCell cell) {}
+
     Judged judged(UUID labDayId, Reference reference, Gathered gathered, Supplier<Judged> work) {
         return answers.get(new Question(labDayId, reference, gathered), question -> work.get());
+    }
+
+    /** @param deviates those of the cell's day */
+    Score score(Metric metric, MeasuredCell cell, Deviates deviates) {
+        return metric instanceof PowerDensity
+                ? metric.score(cell, deviates) // drawn already
+                : scores.get(
+                        new Measured(metric, cell),
+                        measured -> measured.metric().score(measured.cell(), deviates));
     }
 }

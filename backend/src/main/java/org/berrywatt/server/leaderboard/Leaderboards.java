@@ -83,9 +83,9 @@ public class Leaderboards {
     /** The result of a cell with its worked calculation. */
     public CellResultAnswer result(Cell cell) {
         DayRecord record = records.of(cell.labDayId());
-        Rule rule = Rule.of(record.day().rule());
-        Judged judged = new CellJudge(record, known).judge(cell);
-        return CellResults.of(judged, rule, numbers(cell, record).orElse(null));
+        Rating rating = new Rating(record, known);
+        return CellResults.of(
+                rating.rate(cell), rating.rule(), numbers(cell, record).orElse(null));
     }
 
     private static Optional<NormalisationRequest> numbers(Cell cell, DayRecord record) {

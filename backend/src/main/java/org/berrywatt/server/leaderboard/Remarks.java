@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.berrywatt.contract.Remark;
+import org.berrywatt.leaderboard.Obstacle;
 import org.berrywatt.light.Linearity;
 import org.berrywatt.normalise.Note;
 import org.berrywatt.reading.Classification;
@@ -52,6 +53,22 @@ final class Remarks {
         return new Remark(
                 "standing." + classification.solarClass().key() + "." + decider.key(),
                 Map.of("value", shown(decider.value(), decider), "limit", shown(decider.limit(), decider)));
+    }
+
+    /**
+     * Why the day's rule does not take a cell with a result.
+     *
+     * @param station at which it was read, or where it is wanted
+     * @param control label of the control cell
+     */
+    static Remark obstacle(Obstacle obstacle, String station, String control) {
+        String key = "standing." + obstacle.key();
+        return switch (obstacle) {
+            case OTHER_STATION -> new Remark(key, Map.of("station", station));
+            case CONTROL_NOT_READ -> new Remark(key, Map.of("station", station, "control", control));
+            case CONTROL_TOO_FAINT -> new Remark(key, Map.of("control", control));
+            default -> Remark.of(key);
+        };
     }
 
     static Remark note(Note note) {

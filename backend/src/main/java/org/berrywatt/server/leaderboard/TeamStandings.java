@@ -10,11 +10,9 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.berrywatt.contract.SideFiguresAnswer;
 import org.berrywatt.contract.TeamStanding;
+import org.berrywatt.leaderboard.Metric;
 import org.berrywatt.leaderboard.Place;
-import org.berrywatt.leaderboard.Rule;
-import org.berrywatt.leaderboard.SideFigures;
 import org.berrywatt.leaderboard.Standing;
 import org.berrywatt.leaderboard.TeamCells;
 import org.berrywatt.leaderboard.Terms;
@@ -26,23 +24,21 @@ final class TeamStandings {
 
     private final DayRecord record;
     private final Map<UUID, Team> teams;
-    private final Map<UUID, List<Judged>> cells;
+    private final Map<UUID, List<Rated>> cells;
     private final KnownBoards boards;
-    private final Rule rule;
-    private final String mainStation;
+    private final Rating rating;
+    private final Metric metric;
 
     TeamStandings(DayRecord record, KnownCells known, KnownBoards boards) {
-        CellJudge judge = new CellJudge(record, known);
         this.record = record;
         this.boards = boards;
-        this.rule = Rule.of(record.day().rule());
+        this.rating = new Rating(record, known);
+        this.metric = rating.rule().metric();
         this.teams = record.teams().stream().collect(toMap(Team::id, Function.identity()));
         this.cells = record.teams().stream()
                 .collect(toMap(
                         Team::id,
-                        team -> record.cellsOf(team).stream().map(judge::judge).toList()));
-        this.mainStation =
-                MainStation.of(cells.values().stream().flatMap(List::stream).toList());
+                        team -> record.cellsOf(team).stream().map(rating::rate).toList()));
     }
 
     /** Best first; teams without a place last, in order of creation. */
@@ -59,18 +55,14 @@ final class TeamStandings {
     private List<TeamStanding> standings() {
         LabDay day = record.day();
         List<TeamCells> declared = record.teams().stream().map(this::declared).toList();
-        Terms terms = new Terms(rule, day.cellsPerTeam(), day.entryOpen(), Drawn.TRIALS);
+        Terms terms = new Terms(rating.rule(), day.cellsPerTeam(), day.entryOpen(), Draws.TRIALS);
         return boards.board(day.id(), terms, declared).standings().stream()
                 .map(this::standing)
                 .toList();
     }
 
     private TeamCells declared(Team team) {
-        return new TeamCells(
-                team.id(),
-                judged(team).stream()
-                        .map(cell -> CellStandings.entry(cell, rule, mainStation))
-                        .toList());
+        return new TeamCells(team.id(), rated(team).stream().map(Rated::entry).toList());
     }
 
     private TeamStanding standing(Standing standing) {
@@ -84,20 +76,13 @@ final class TeamStandings {
                 place.map(Place::best).orElse(null),
                 place.map(Place::worst).orElse(null),
                 place.map(Place::chanceAboveNext).orElse(null),
-                Figures.of(standing.figure(), rule.metric()),
-                side(standing.side()),
-                TeamRemarks.of(standing, record.day().entryOpen()),
-                judged(team).stream()
-                        .map(cell -> CellStandings.of(cell, rule, mainStation))
-                        .toList());
+                Figures.of(standing.figure(), metric),
+                SideAnswers.of(standing.side(), rated(team), rating),
+                TeamRemarks.of(standing, rating.rule(), record.day().entryOpen()),
+                rated(team).stream().map(cell -> cell.standing(metric)).toList());
     }
 
-    private List<Judged> judged(Team team) {
+    private List<Rated> rated(Team team) {
         return cells.getOrDefault(team.id(), List.of());
-    }
-
-    private static SideFiguresAnswer side(SideFigures side) {
-        return new SideFiguresAnswer(
-                side.working(), side.declared(), side.geometricDeviation(), side.bestVerifiedCell());
     }
 }

@@ -5,6 +5,7 @@ import org.berrywatt.contract.LeaderboardState;
 import org.berrywatt.server.cell.CellChanged;
 import org.berrywatt.server.labday.LabDayChanged;
 import org.berrywatt.server.lesson.LessonChanged;
+import org.berrywatt.server.light.ControlCellChosen;
 import org.berrywatt.server.light.LightChanged;
 import org.berrywatt.server.reading.ReadingAccepted;
 import org.berrywatt.server.reading.ReadingSetAside;
@@ -48,6 +49,11 @@ class DayChanges {
 
     @ApplicationModuleListener
     void on(LightChanged change) {
+        changed(change.labDayId());
+    }
+
+    @ApplicationModuleListener
+    void on(ControlCellChosen change) {
         changed(change.labDayId());
     }
 

@@ -42,6 +42,8 @@ final class ProblemStatus {
                     CALCULATION_SPECTRUM,
                     CALCULATION_NO_PHOTOCURRENT,
                     CALCULATION_TWICE,
+                    RULE_SHARE,
+                    RULE_AGEING,
                     CALCULATION_NO_RESULT,
                     ARCHIVE_UNREADABLE,
                     ARCHIVE_ALTERED,

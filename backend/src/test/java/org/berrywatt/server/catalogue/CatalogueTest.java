@@ -91,7 +91,10 @@ class CatalogueTest {
                                 .map("failure."::concat),
                         catalogue.lamps().stream().map("lamp."::concat),
                         catalogue.instruments().stream().map("instrument."::concat),
-                        catalogue.rules().stream().map("rule."::concat),
+                        catalogue.metrics().stream().map(metric -> "metric." + metric.key()),
+                        catalogue.metrics().stream()
+                                .flatMap(metric -> metric.counts().stream())
+                                .map("count."::concat),
                         catalogue.units().stream().map(unit -> "unit." + unit.key()))
                 .flatMap(keys -> keys)
                 .toList();

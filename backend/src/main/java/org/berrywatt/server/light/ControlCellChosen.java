@@ -1,0 +1,6 @@
+package org.berrywatt.server.light;
+
+import java.util.UUID;
+
+/** A lab day has another control cell, or none any more. */
+public record ControlCellChosen(UUID labDayId) {}
