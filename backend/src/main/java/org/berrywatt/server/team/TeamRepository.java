@@ -38,7 +38,11 @@ interface TeamRepository extends Repository<TeamEntity, UUID> {
 
     int countByLabDayId(UUID labDayId);
 
-    /** @throws Refusal {@code notFound} */
+    /**
+     * The team of this id.
+     *
+     * @throws Refusal {@code notFound}
+     */
     default TeamEntity existing(UUID id) {
         return findById(id).orElseThrow(() -> Refusal.of(ProblemCode.NOT_FOUND));
     }
