@@ -1,5 +1,6 @@
 package org.berrywatt.server.archive;
 
+import static java.util.Objects.requireNonNull;
 import static org.berrywatt.server.archive.DayTable.quoted;
 
 import java.util.ArrayDeque;
@@ -50,9 +51,12 @@ final class DaySchema {
     private List<DayTable> tables() {
         Map<String, String> rows = rowsByTable();
         return inOrder(rows.keySet()).stream()
-                .map(name -> new DayTable(
-                        name, rows.get(name), names(COLUMNS, name), names(NUMBERED, name), names(KEY, name)))
+                .map(name -> table(name, requireNonNull(rows.get(name))))
                 .toList();
+    }
+
+    private DayTable table(String name, String rows) {
+        return new DayTable(name, rows, names(COLUMNS, name), names(NUMBERED, name), names(KEY, name));
     }
 
     /** Nearest ways first, so that a row is found by its own column of the day where it has one. */
@@ -61,9 +65,10 @@ final class DaySchema {
         var open = new ArrayDeque<>(List.of(DAY));
         while (!open.isEmpty()) {
             String parent = open.remove();
+            String itsRows = requireNonNull(rows.get(parent));
             bonds.stream()
                     .filter(bond -> bond.belongs() && bond.parent().equals(parent))
-                    .filter(bond -> rows.putIfAbsent(bond.child(), within(bond, rows.get(parent))) == null)
+                    .filter(bond -> rows.putIfAbsent(bond.child(), within(bond, itsRows)) == null)
                     .forEach(bond -> open.add(bond.child()));
         }
         return rows;

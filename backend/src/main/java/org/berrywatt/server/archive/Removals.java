@@ -28,6 +28,8 @@ class Removals {
     }
 
     /**
+     * Deletes a day.
+     *
      * @param title the day's title, typed by the person who wants this
      * @throws Refusal {@code notFound}, {@code labday.titleNeeded} for another title
      */
