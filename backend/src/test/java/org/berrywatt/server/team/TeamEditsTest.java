@@ -95,10 +95,6 @@ class TeamEditsTest {
         return teacher.put(new TeamNameRequest(name), "/api/teams/{id}/name", team);
     }
 
-    private MvcTestResult merge(UUID team, UUID into) {
-        return teacher.put(new TeamMergerRequest(into), "/api/teams/{id}/merger", team);
-    }
-
     private String renew(UUID id, boolean endPasses) {
         var answer = teacher.put(new TeamCodeRequest(newts, endPasses), "/api/team-codes/{id}", id);
         return Objects.requireNonNull(teacher.answer(answer, TeamAnswer.class).code());
