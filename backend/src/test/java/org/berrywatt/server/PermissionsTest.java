@@ -17,6 +17,9 @@ import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.LightPreviewRequest;
 import org.berrywatt.contract.OutcomeRequest;
 import org.berrywatt.contract.PhoneRequest;
+import org.berrywatt.contract.PlanChangeRequest;
+import org.berrywatt.contract.PlanRequest;
+import org.berrywatt.contract.PlannedCellRequest;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.SheetRequest;
 import org.berrywatt.contract.SignOffRequest;
@@ -90,6 +93,11 @@ class PermissionsTest {
                 Map.entry("tell of a phone", this::tellOfPhone),
                 Map.entry("list phones", by -> by.get("/api/labdays/{id}/phones", day())),
                 Map.entry("watch the room", by -> by.get("/api/labdays/{id}/room", day())),
+                Map.entry("see the plan", by -> by.get("/api/labdays/{id}/plan", day())),
+                Map.entry("see planned cells", by -> by.get("/api/labdays/{id}/plan/cells", day())),
+                Map.entry("plan", this::plan),
+                Map.entry("change a plan by hand", this::changePlan),
+                Map.entry("say which planned cell it is", this::notePlanned),
                 Map.entry("see the catalogue", by -> by.get("/api/catalogue")));
     }
 
@@ -131,6 +139,11 @@ class PermissionsTest {
         "tell of a phone,        401, 200, 200, 200, 403",
         "list phones,            401, 403, 403, 403, 200",
         "watch the room,         200, 200, 200, 200, 200",
+        "see the plan,           401, 403, 403, 403, 200",
+        "see planned cells,      401, 403, 200, 200, 200",
+        "plan,                   401, 403, 403, 403, 422",
+        "change a plan by hand,  401, 403, 403, 403, 409",
+        "say which planned cell it is, 401, 403, 403, 200, 200",
         "see the catalogue,      200, 200, 200, 200, 200",
     })
     void opensEachDoorToThoseItIsFor(String door, int nobody, int otherDay, int otherTeam, int ownTeam, int teacher) {
@@ -170,6 +183,21 @@ class PermissionsTest {
 
     private MvcTestResult tellOfPhone(Api by) {
         return by.put(new PhoneRequest(0, List.of()), "/api/phones/{id}", fresh());
+    }
+
+    private MvcTestResult plan(Api by) {
+        var nothing = new PlanRequest(
+                8, 3, List.of(), List.of(), List.of(), List.of(), 1, 60, 2, null, false, false, 25, null);
+        return by.put(nothing, "/api/labdays/{day}/plan/versions/{id}", day(), fresh());
+    }
+
+    private MvcTestResult changePlan(Api by) {
+        var change = new PlanChangeRequest("A1", "dyeSource", 0);
+        return by.put(change, "/api/labdays/{day}/plan/changes/{id}", day(), fresh());
+    }
+
+    private MvcTestResult notePlanned(Api by) {
+        return by.put(new PlannedCellRequest(cell, null), "/api/planned-cells/{id}", fresh());
     }
 
     private MvcTestResult createTeam(Api by) {

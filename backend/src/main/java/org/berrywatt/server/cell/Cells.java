@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.berrywatt.contract.BuildValue;
 import org.berrywatt.contract.CellAnswer;
 import org.berrywatt.contract.CellRequest;
 import org.berrywatt.contract.OutcomeAnswer;
@@ -116,6 +117,16 @@ public class Cells {
     public Cell requireOwn(UUID id, Caller caller) {
         own(id, caller);
         return records.find(id).map(CellRecord::view).orElseThrow();
+    }
+
+    /**
+     * Reads one value of a recipe that is planned, as a build sheet's would be.
+     *
+     * @param path the field's path in the request
+     * @throws Refusal when the catalogue does not know it, or the number is refused
+     */
+    public RecipeEntry understand(String path, BuildValue value) {
+        return SheetConverter.value(path, value);
     }
 
     private CellEntity own(UUID id, Caller caller) {

@@ -36,6 +36,16 @@ final class SheetConverter {
         return new BuildContent(converter.recipe, area(area));
     }
 
+    /**
+     * One value of a recipe, out of all the catalogue knows.
+     *
+     * @throws org.berrywatt.server.platform.Refusal as for {@link #content}
+     */
+    static RecipeEntry value(String path, BuildValue value) {
+        var key = Given.choice(path + ".parameter", value.parameter(), BuildKeys.PARAMETERS);
+        return entry(path + ".text", BuildCatalogue.of(key).orElseThrow(), value);
+    }
+
     private void add(String path, BuildValue value) {
         var key = Given.choice(path + ".parameter", value.parameter(), open);
         open.remove(key);
