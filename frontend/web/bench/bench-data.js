@@ -18,7 +18,7 @@ export class BenchData extends EventTarget {
     this.labDayId = who.labDayId;
     this.fresh = false;
     this.#outbox = outbox;
-    Object.assign(this, { catalogue: null, labDay: null, teams: [], stations: [], serverCells: [], lesson: null, room: null });
+    Object.assign(this, { catalogue: null, labDay: null, teams: [], stations: [], serverCells: [], planned: [], lesson: null, room: null });
     outbox.addEventListener('changed', () => this.#tell());
     outbox.addEventListener('sent', event => this.#accept(event.detail));
   }
@@ -52,6 +52,7 @@ export class BenchData extends EventTarget {
       this.#fetch(`${day}/teams`, answer => this.#hearTeams(answer)),
       this.#fetch(`${day}/stations`, answer => { this.stations = answer; }),
       this.#fetch(`${day}/cells`, answer => { this.serverCells = answer; }),
+      this.#fetch(`${day}/plan/cells`, answer => { this.planned = answer; }),
       this.#fetch(`${day}/lesson`, answer => this.#hearLesson(answer)),
     ]);
     this.fresh = fetched.every(each => each.status === 'fulfilled');
@@ -89,6 +90,12 @@ export class BenchData extends EventTarget {
   /** The teacher's timers for this team, or for one of its cells. */
   get timers() {
     return (this.lesson?.timers ?? []).filter(({ teamId }) => teamId);
+  }
+
+  /** Planned cells that nobody has registered yet, neither there nor on this phone. */
+  get plannedOpen() {
+    const waiting = new Set(this.#pending('planned').map(entry => entry.body.label));
+    return this.planned.filter(({ cellId, label }) => !cellId && !waiting.has(label));
   }
 
   cell(id) {

@@ -8,7 +8,7 @@ import { go } from './routes.js';
 
 /**
  * A form over `data` and `outbox`. Its draft is kept under `draftKey`; a refused `entry` opens with what was typed.
- * A form says what to send by `toEntry(draft, unusual)` and what to draw by `fields(draft)`; one with fields of its own shows
+ * A form says what to send by `toEntry(draft, unusual)` ({id, path, body, about}, and `also` what follows it) and what to draw by `fields(draft)`; one with fields of its own shows
  * a refusal there by `refusedAt(field, detail)`.
  */
 export class BenchForm extends PageElement {
@@ -64,9 +64,12 @@ export class BenchForm extends PageElement {
     if (!this.trouble) await this.#store(this.toEntry(this.draft, unusual));
   }
 
-  async #store({ path, body, about, id }) {
+  async #store({ also = [], ...entry }) {
+    const { about } = entry;
     try {
-      await this.outbox.add({ id, path, body, about: { ...about, teamId: this.data.teamId, draft: this.draft } });
+      for (const each of [entry, ...also]) {
+        await this.outbox.add({ ...each, about: { ...each.about, teamId: this.data.teamId, draft: this.draft } });
+      }
     } catch {
       this.trouble = t('page.bench.storeRefused');
       return;

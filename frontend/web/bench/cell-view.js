@@ -8,6 +8,7 @@ import { checklist } from './checklist.js';
 import { curve } from './curve.js';
 import { history } from './history.js';
 import { nowPanel } from './now-panel.js';
+import { otherwiseThanPlanned } from './planned.js';
 import { nextStep, stagesOf, statesByStage } from './progress.js';
 import { recipeList } from './recipe-list.js';
 import { result } from './result.js';
@@ -29,6 +30,7 @@ export function cellView(data, outbox, id) {
       <div class="cell-head"><h1>${t('page.bench.cell', { label: cell.label })}</h1>
         <bw-cell .stages=${statesByStage(stages)}></bw-cell></div>
       ${cell.pending ? html`<span class="tag pending"><bw-icon name="waiting"></bw-icon>${t('page.bench.onThisPhone')}</span>` : nothing}
+      ${otherwiseThanPlanned(data, cell.id)}
       ${slotPanel(data, outbox, id)}
       ${teamTimers(data, id)}
       ${nowPanel(cell, next, data)}

@@ -1,9 +1,11 @@
 /** Registers a cell before it is baked, or corrects its recipe. */
+import { newId } from '../core/ids.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { BenchForm } from './bench-form.js';
 import { FIRST, MAIN, buildValues, foldedFields, recipeFields, usedFirst } from './recipe-fields.js';
 import { back } from './cell-view.js';
+import { plannedCells } from './planned.js';
 
 /** With a `cellId` it edits that cell's sheet, else it registers a new cell. */
 class RegisterForm extends BenchForm {
@@ -31,6 +33,7 @@ class RegisterForm extends BenchForm {
     return html`${this.cellId ? back('cell', this.cellId) : back()}
       <h1>${t(this.cellId ? 'page.bench.recipeOf' : 'page.bench.register', { label })}</h1>
       ${this.cellId ? nothing : html`<p class="soft">${t('page.bench.registerLead')}</p>`}
+      ${this.cellId ? nothing : plannedCells(this.data, this.draft.planned, planned => this.#plan(planned))}
       ${this.edits ? nothing : html`<bw-field name="label" look="label" maxlength="12" .label=${t('page.bench.label')}
         .hint=${t('page.bench.labelHint')} .value=${label} @typed=${event => this.change('label', event.detail)}></bw-field>`}
       ${this.cellId ? nothing : this.#asIn()}
@@ -60,6 +63,14 @@ class RegisterForm extends BenchForm {
     this.change('copied', cell.label);
   }
 
+  /** A planned cell fills in what it is planned of; whatever is done otherwise is changed here and recorded. */
+  #plan(planned) {
+    const known = planned.recipe.filter(({ parameter }) => this.data.catalogue.parameters.some(({ key }) => key === parameter));
+    this.change('recipe', { ...this.draft.recipe, ...Object.fromEntries(known.map(({ parameter, text, unit }) => [parameter, { text, unit }])) });
+    this.change('label', planned.label);
+    this.change('planned', planned.label);
+  }
+
   missing({ label }) {
     return label.trim() ? null : t('page.bench.labelMissing');
   }
@@ -87,7 +98,13 @@ class RegisterForm extends BenchForm {
     return {
       id, path: `/api/cells/${id}`, body: { teamId: this.data.teamId, label, ...sheet },
       about: { kind: 'cell', cellId: id, label },
+      also: draft.planned ? [this.#plannedAs(id, draft, label)] : [],
     };
+  }
+
+  #plannedAs(cellId, { planned }, label) {
+    const id = newId();
+    return { id, path: `/api/planned-cells/${id}`, body: { cellId, label: planned }, about: { kind: 'planned', cellId, label } };
   }
 }
 

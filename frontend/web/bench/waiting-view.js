@@ -22,7 +22,7 @@ function row(entry, outbox) {
         ${t(refused ? 'page.bench.refused' : 'page.bench.onThisPhone')}</span></div>
     <p class="soft small">${t('page.bench.madeAt', { time: clock(entry.madeAt) })}</p>
     ${refused ? html`<p>${entry.problem.detail}</p>
-      ${entry.about.kind === 'heaterOut' ? nothing : html`<p><a class="button" href=${to('again', entry.id)}>${t('page.bench.correctIt')}</a></p>`}
+      ${['heaterOut', 'planned'].includes(entry.about.kind) ? nothing : html`<p><a class="button" href=${to('again', entry.id)}>${t('page.bench.correctIt')}</a></p>`}
       <details class="fold"><summary>${t('page.bench.discard')}</summary><div class="flow"><p>${t('page.bench.discardSure')}</p>
         <button class="button quiet" @click=${() => outbox.discard(entry.id)}>${t('page.bench.discardYes')}</button></div></details>` : nothing}`;
 }

@@ -87,7 +87,7 @@ function reading(data, outbox, id, kind) {
 
 /** A refused entry returns to its form with what was typed and the reason. */
 function again(data, outbox, entry) {
-  if (!entry) return waitingView(outbox);
+  if (!entry || entry.about.kind === 'planned') return waitingView(outbox);
   const { kind, cellId, stage, reading: readingKind } = entry.about;
   if (kind === 'outcome') return html`<bw-outcome-form .data=${data} .outbox=${outbox} .cellId=${cellId} .part=${stage} .entry=${entry}></bw-outcome-form>`;
   if (kind === 'heater') return html`<bw-heater-form .data=${data} .outbox=${outbox} .cellId=${cellId} .entry=${entry}></bw-heater-form>`;

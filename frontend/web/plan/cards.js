@@ -1,0 +1,31 @@
+/** Bench cards: one sheet for each team, with the way in and a paper fallback for the day the Wi-Fi fails. */
+import { day as dateWords } from '../core/format.js';
+import { t } from '../core/texts.js';
+import { html } from '../kit/kit.js';
+import { levelWords, parameterName, teamName } from './names.js';
+
+const STAGES = ['film', 'bake', 'dye', 'counterElectrode', 'fill'];
+
+export function cards({ cells }, { day, teams, catalogue }) {
+  const numbers = [...new Set(cells.map(({ team }) => team))];
+  return html`<section class="cards print-cards">${numbers.map(number => card(number, cells, { day, teams, catalogue }))}</section>`;
+}
+
+function card(number, cells, { day, teams, catalogue }) {
+  const own = cells.filter(({ team }) => team === number);
+  const team = teams.find(({ id }) => id === own[0].teamId);
+  return html`<article class="bench-card">
+    <header><div><h2>${teamName(number, cells)}</h2><p>${day.title} · ${dateWords(day.date)}</p><p class="small">${t('page.plan.cardLead')}</p></div>
+      ${number === 0 ? '' : html`<figure><img src=${team ? `/api/teams/${team.id}/link.svg` : `/api/labdays/${day.id}/link.svg`} alt=${t('page.bench.qr')} width="132" height="132">
+        <figcaption>${team?.code ?? day.code ?? ''}</figcaption></figure>`}</header>
+    ${own.map(cell => paper(cell, catalogue))}
+  </article>`;
+}
+
+function paper({ label, kind, recipe }, catalogue) {
+  return html`<section class="paper"><h3>${label}${kind === 'planned' ? '' : ` · ${t(`page.plan.kind.${kind}`)}`}</h3>
+    <p>${recipe.map(value => html`<span class="given"><b>${parameterName(value.parameter)}</b> ${levelWords(value, catalogue)}</span>`)}</p>
+    <table><thead><tr>${STAGES.map(stage => html`<th>${t(`catalogue.stage.${stage}`)}</th>`)}<th>${t('page.plan.dark')}</th><th>${t('page.plan.lit')}</th></tr></thead>
+      <tbody><tr>${STAGES.map(() => html`<td>☐ ${t('page.plan.ok')}<br>☐</td>`)}<td>mV<br>µA</td><td>lx<br>mV · µA</td></tr></tbody></table>
+    <p class="small">${t('page.plan.otherwise')}</p></section>`;
+}
