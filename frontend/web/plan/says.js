@@ -20,7 +20,7 @@ function line(said) {
 function numbers({ figures, settings }, catalogue) {
   return html`<p class="small">${t('page.plan.efficiency', { efficiency: percent(figures.efficiency), cells: figures.cells, teams: figures.teams, spare: figures.spareCells })}</p>
     <p class="small">${t(`page.plan.spreadFrom.${figures.spreadFrom}`, { spread: Math.round(100 * figures.spread) / 100, cells: figures.spreadCells })}</p>
-    <div class="scroll" tabindex="0" role="region" aria-label=${t('page.plan.numbers')}><table>
+    <div class="scroll" tabindex="0" role="region" aria-label=${t('page.plan.tableOf', { what: t('page.plan.numbers') })}><table>
       <thead><tr><th>${t('page.plan.parameter')}</th><th>${t('page.plan.counts')}</th><th class="number">${t('page.plan.comparing')}</th>
         <th class="number">${t('page.plan.precision')}</th><th class="number">${t('page.plan.power', { ratio: settings.ratio })}</th><th class="number">${t('page.plan.smallest')}</th></tr></thead>
       <tbody>${figures.factors.map((factor, i) => row(factor, settings.factors[i], catalogue))}</tbody></table></div>

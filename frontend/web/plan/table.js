@@ -8,8 +8,8 @@ export function table({ settings, cells }, catalogue, change) {
   const teams = [...new Set(cells.map(({ team }) => team))];
   return html`<section class="flow dealt" aria-labelledby="dealt"><h2 id="dealt">${t('page.plan.dealt')}</h2>
     <p class="soft small no-print">${t('page.plan.dealtLead')}</p>
-    <div class="scroll" tabindex="0" role="region" aria-labelledby="dealt"><table class="cells">
-      <thead><tr><th>${t('page.plan.teamHead')}</th><th>${t('page.plan.cell')}</th>${settings.factors.map(({ parameter }) => html`<th>${parameterName(parameter)}</th>`)}<th>${t('page.plan.made')}</th></tr></thead>
+    <div class="scroll" tabindex="0" role="region" aria-label=${t('page.plan.tableOf', { what: t('page.plan.dealt') })}><table class="cells">
+      <thead><tr><th>${t('page.plan.teamHead')}</th><th>${t('page.plan.cell')}</th>${settings.factors.map(({ parameter }) => html`<th>${parameterName(parameter)}</th>`)}<th class="no-print">${t('page.plan.made')}</th></tr></thead>
       ${teams.map(team => body(cells.filter(cell => cell.team === team), team, { settings, cells }, catalogue, change))}
     </table></div>
     <p class="small soft">${t('page.plan.sameForAll')} ${settings.fixed.map(value => `${parameterName(value.parameter)}: ${levelWords(value, catalogue)}`).join(' · ') || t('page.plan.nothingSame')}</p></section>`;
@@ -20,7 +20,7 @@ function body(own, team, { settings, cells }, catalogue, change) {
     ${i === 0 ? html`<th scope="rowgroup" rowspan=${own.length}>${teamName(team, cells)}</th>` : nothing}
     <td><strong>${cell.label}</strong>${cell.byHand ? html` <span class="tag">${t('page.plan.byHand')}</span>` : nothing}${cell.kind === 'planned' ? nothing : html` <span class="soft small">${t(`page.plan.kind.${cell.kind}`)}</span>`}</td>
     ${settings.factors.map((factor, place) => html`<td>${cell.kind === 'planned' ? pick(cell, factor, place, catalogue, change) : classLevel(cell, factor, catalogue)}</td>`)}
-    <td>${made(cell, catalogue)}</td></tr>`)}</tbody>`;
+    <td class="no-print">${made(cell, catalogue)}</td></tr>`)}</tbody>`;
 }
 
 function pick({ label, levels }, { parameter, levels: all }, place, catalogue, change) {

@@ -15,7 +15,7 @@ export function timetable({ timetable: { slots, endMin, minutes }, settings, cel
   const x = minute => LEFT + (WIDTH - LEFT - 24) * minute / until;
   const height = TOP + LINE * lines.length + 4;
   return html`<section class="flow afternoon" aria-labelledby="afternoon"><h2 id="afternoon">${t('page.plan.afternoon')}</h2>
-    <div class="scroll" tabindex="0" role="region" aria-labelledby="afternoon">
+    <div class="scroll" tabindex="0" role="region" aria-label=${t('page.plan.tableOf', { what: t('page.plan.afternoon') })}>
       <svg class="afternoon" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label=${t('page.plan.afternoonAlt', { end: hours(endMin), lines: lines.length })}>
         ${ticks(until).map(minute => svg`<line class="tick-line" x1=${x(minute)} x2=${x(minute)} y1=${TOP - 6} y2=${height}></line>
           <text class="time" x=${x(minute)} y="14" text-anchor="middle">${hours(minute)}</text>`)}
