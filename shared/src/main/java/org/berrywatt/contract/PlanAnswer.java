@@ -49,6 +49,8 @@ public record PlanAnswer(
             List<FactorFigures> factors) {}
 
     /**
+     * What the plan tells of one factor.
+     *
      * @param counts number of cells of each level
      * @param efficiency share of the precision of a plan without any flaw, in [0, 1]
      * @param power chance of finding the wished ratio; null when nothing can be told
@@ -64,6 +66,8 @@ public record PlanAnswer(
             List<Alias> aliases) {}
 
     /**
+     * Something that a factor is mixed up with.
+     *
      * @param with parameters: none for the teams, one, or two that act together
      * @param correlation in [0, 1]
      */
