@@ -9,6 +9,9 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.OutcomeRequest;
+import org.berrywatt.contract.PlanRequest;
+import org.berrywatt.contract.PlanRequest.PlanFactor;
+import org.berrywatt.contract.PlanRequest.PlanHeater;
 import org.berrywatt.contract.TeamAnswer;
 import org.berrywatt.contract.Typed;
 import org.berrywatt.safety.Zone;
@@ -98,12 +101,23 @@ class PagesTest {
     @Test
     void servesTeachersPagesFitForEveryScreen() {
         signIn("/api/access/sign-in", "{name: '" + teacherName + "', password: '" + PASSWORD + "'}");
-        Stream.of("/days.html", "/desk.html#", "/light.html#", "/findings.html#", "/wall.html#")
+        planTheDay();
+        Stream.of("/days.html", "/plan.html#", "/desk.html#", "/light.html#", "/findings.html#", "/wall.html#")
                 .map(page -> page.endsWith("#") ? page + bench.day.id() : page)
                 .forEach(this::look);
         var desk = "/desk.html#" + bench.day.id();
         look(desk + "/cell/" + bench.cell(bench.team("Team 5"), "T5"));
         look(desk + "/panel/day");
+    }
+
+    private void planTheDay() {
+        var dyes = new PlanFactor("dyeSource", List.of(new Typed("hibiscus", null), new Typed("beetroot", null)));
+        var plates = List.of(new PlanHeater("A", 12));
+        var plan = new PlanRequest(
+                4, 3, List.of(dyes), List.of(), List.of(), plates, 2, 300, 2, null, true, true, 25, 7L);
+        assertThat(bench.teacher.put(
+                        plan, "/api/labdays/{day}/plan/versions/{id}", bench.day.id(), UUID.randomUUID()))
+                .hasStatusOk();
     }
 
     @Test
