@@ -1,6 +1,6 @@
 /** Plan: before the day. What to compare, who builds what, what that can tell, what to prepare. */
 import { day as dateWords } from '../core/format.js';
-import { exchange, get } from '../core/http.js';
+import { Refused, exchange, get } from '../core/http.js';
 import { newId } from '../core/ids.js';
 import { draftOf, dropDraft, keepDraft } from '../core/drafts.js';
 import { t } from '../core/texts.js';
@@ -14,6 +14,8 @@ import '../plan/settings-form.js';
 import { table } from '../plan/table.js';
 import { timetable } from '../plan/timetable.js';
 import { refusal, sentenceOf } from './refusal.js';
+
+const TRIES = 4;
 
 const labDayId = location.hash.slice(1);
 const { header, draw } = await openPage('plan');
@@ -86,7 +88,7 @@ async function send(path, body) {
   [busy, trouble] = [true, null];
   show();
   try {
-    take(await exchange('PUT', path, { body, headers: { 'If-Match': etag } }));
+    take(await patiently(() => exchange('PUT', path, { body, headers: { 'If-Match': etag } })));
     if (path.includes('/versions/')) dropDraft(kept);
     draft = draftOf(kept, plan.settings);
   } catch (error) {
@@ -94,6 +96,17 @@ async function send(path, body) {
   }
   busy = false;
   show();
+}
+
+/** A search may take longer than a page waits for an answer; the same id sent again is answered by the same plan. */
+async function patiently(ask) {
+  for (let left = TRIES; ; left--) {
+    try {
+      return await ask();
+    } catch (error) {
+      if (error instanceof Refused || left === 1) throw error;
+    }
+  }
 }
 
 /** Prints one of the three: the page's own style decides what is on paper. */

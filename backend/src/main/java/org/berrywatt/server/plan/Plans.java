@@ -77,7 +77,11 @@ class Plans {
         return receipts.once(
                 id,
                 request,
-                () -> write(id, labDayId, seen, caller, at, before -> dealing.deal(id, labDayId, request, caller)),
+                () -> {
+                    // dealt before the day is held: a search takes its time, and benches must not wait for it
+                    var dealt = dealing.deal(id, labDayId, request, caller);
+                    return write(id, labDayId, seen, caller, at, before -> dealt);
+                },
                 () -> present(labDayId));
     }
 

@@ -113,10 +113,9 @@ class PagesTest {
     private void planTheDay() {
         var dyes = new PlanFactor("dyeSource", List.of(new Typed("hibiscus", null), new Typed("beetroot", null)));
         var plates = List.of(new PlanHeater("A", 12));
-        var plan = new PlanRequest(
-                4, 3, List.of(dyes), List.of(), List.of(), plates, 2, 300, 2, null, true, true, 25, 7L);
-        assertThat(bench.teacher.put(
-                        plan, "/api/labdays/{day}/plan/versions/{id}", bench.day.id(), UUID.randomUUID()))
+        var plan =
+                new PlanRequest(4, 3, List.of(dyes), List.of(), List.of(), plates, 2, 300, 2, null, true, true, 25, 7L);
+        assertThat(bench.teacher.put(plan, "/api/labdays/{day}/plan/versions/{id}", bench.day.id(), UUID.randomUUID()))
                 .hasStatusOk();
     }
 
