@@ -21,17 +21,24 @@ public record Hysteresis(double towardsOpenW, double towardsShortW) {
     public static final double NOTED = 0.05;
 
     /**
-     * Compares the first run of each direction over the loads that both have: 5 or more, the peak between them. Other loads
-     * would cut the peak at another height.
+     * Compares the first run of each direction over what both have, 5 or more, the peak between them: the loads, or the voltages
+     * where a bench supply set those. Other loads would cut the peak at another height.
      *
      * @param taken in the order in which they were measured
-     * @return empty when the sweep went one way only, or came back by other loads
+     * @return empty when the sweep went one way only, or came back by other loads and voltages
      */
     static Optional<Hysteresis> of(List<SweepPoint> taken) {
         var runs = SweepRun.among(taken);
-        return first(runs, true)
-                .flatMap(open ->
-                        first(runs, false).flatMap(close -> between(open.atLoadsOf(close), close.atLoadsOf(open))));
+        return first(runs, true).flatMap(open -> first(runs, false).flatMap(close -> overWhatBothHave(open, close)));
+    }
+
+    /** A set load lets both voltage and current sag, a set voltage the current alone: whichever was set is shared by more points. */
+    private static Optional<Hysteresis> overWhatBothHave(SweepRun open, SweepRun close) {
+        var atLoads = open.atLoadsOf(close);
+        var atVoltages = open.atVoltagesOf(close);
+        return atVoltages.points().size() > atLoads.points().size()
+                ? between(atVoltages, close.atVoltagesOf(open))
+                : between(atLoads, close.atLoadsOf(open));
     }
 
     private static Optional<Hysteresis> between(SweepRun towardsOpen, SweepRun towardsShort) {

@@ -3,6 +3,7 @@ package org.berrywatt.curve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /**
@@ -13,6 +14,9 @@ import java.util.stream.IntStream;
  * @param towardsOpen whether the load rose
  */
 record SweepRun(List<SweepPoint> points, List<Double> angles, boolean towardsOpen) {
+
+    /** Points nearer than this, as a part of the highest voltage, are readings at one voltage. */
+    private static final double ONE_VOLTAGE = 0.01;
 
     /** The stretches of a sweep in the order in which they were measured; where one ends the next begins. */
     static List<SweepRun> among(List<SweepPoint> taken) {
@@ -29,15 +33,27 @@ record SweepRun(List<SweepPoint> points, List<Double> angles, boolean towardsOpe
 
     /** Only the points whose load the other run has, too. */
     SweepRun atLoadsOf(SweepRun other) {
-        var shared = IntStream.range(0, angles.size())
-                .filter(i ->
-                        other.angles.stream().anyMatch(angle -> Math.abs(angle - angles.get(i)) <= AlongCurve.ONE_LOAD))
-                .boxed()
-                .toList();
+        return only(i ->
+                other.angles.stream().anyMatch(angle -> Math.abs(angle - angles.get(i)) <= AlongCurve.ONE_LOAD));
+    }
+
+    /** Only the points whose voltage the other run has, too. */
+    SweepRun atVoltagesOf(SweepRun other) {
+        var near = ONE_VOLTAGE * Math.max(highestV(), other.highestV());
+        return only(i -> other.points.stream()
+                .anyMatch(point -> Math.abs(point.voltageV() - points.get(i).voltageV()) <= near));
+    }
+
+    private SweepRun only(IntPredicate shared) {
+        var kept = IntStream.range(0, points.size()).filter(shared).boxed().toList();
         return new SweepRun(
-                shared.stream().map(points::get).toList(),
-                shared.stream().map(angles::get).toList(),
+                kept.stream().map(points::get).toList(),
+                kept.stream().map(angles::get).toList(),
                 towardsOpen);
+    }
+
+    private double highestV() {
+        return points.stream().mapToDouble(SweepPoint::voltageV).max().orElse(0);
     }
 
     /** Greatest power, when there are loads enough and the peak lies between them. */

@@ -34,6 +34,15 @@ class HysteresisTest {
     }
 
     @Test
+    void comparesAtTheVoltagesWhereThoseWereSet() {
+        // by hand: nine tenths of the current at every voltage is nine tenths of every power, (0.9 - 1)/0.9 = -1/9
+        var back = reversed(TOWARDS_OPEN).stream()
+                .map(point -> SweepPoint.exact(point.voltageV(), 0.9 * point.currentA()))
+                .toList();
+        assertThat(hysteresis(TOWARDS_OPEN, back).index()).isCloseTo(-1.0 / 9, within(1e-9));
+    }
+
+    @Test
     void tellsTheWaysApartWhicheverComesFirst() {
         var found = hysteresis(reversed(scaled(TOWARDS_OPEN, 0.9)), TOWARDS_OPEN);
         assertThat(found.index()).isCloseTo(-1.0 / 9, within(1e-12));
