@@ -46,10 +46,10 @@ function again(cell, at) {
 }
 
 function ended(cell, stage) {
-  const { failure } = stage.outcome;
+  const { failure, note } = stage.outcome;
   return html`<section class="now flow" aria-label=${t('page.bench.next')}>
     <h2>${t('page.bench.endedAt', { stage: t(`catalogue.stage.${stage.key}`) })}</h2>
-    ${failure ? html`<p>${t(`catalogue.failure.${failure}`)}</p>${advice(failure)}` : nothing}
+    ${failure ? html`<p>${t(`catalogue.failure.${failure}`)}${note ? html`<br>${t('page.quoted', { words: note })}` : nothing}</p>${advice(failure)}` : nothing}
     <p class="small">${t('page.bench.failureCounts')}</p>
     <a class="button whole quiet" href=${to('outcome', cell.id, stage.key)}>${t('page.bench.doneAgain')}</a></section>`;
 }

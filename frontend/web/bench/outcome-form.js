@@ -49,13 +49,14 @@ class OutcomeForm extends BenchForm {
         .options=${stage.failures.map(key => ({ key, label: t(`catalogue.failure.${key}`) }))}></bw-choices>
         <div role="status">${failure ? advice(failure) : nothing}</div>
         <p class="soft">${t('page.bench.failureCounts')}</p>` : nothing}
-      <bw-field name="note" maxlength="200" .label=${t('page.bench.note')} .hint=${t('page.bench.noteHint')} .value=${note}
+      <bw-field name="note" maxlength="200" .label=${t(isOther({ passed, failure }) ? 'page.bench.noteOther' : 'page.bench.note')} .hint=${t('page.bench.noteHint')} .value=${note}
         @typed=${event => this.change('note', event.detail)}></bw-field>`;
   }
 
-  missing({ passed, failure }) {
+  missing({ passed, failure, note }) {
     if (passed === '') return t('page.bench.outcomeMissing');
-    return passed === 'no' && failure === '' ? t('page.bench.failureMissing') : null;
+    if (passed === 'no' && failure === '') return t('page.bench.failureMissing');
+    return isOther({ passed, failure }) && !note.trim() ? t('page.bench.noteOtherMissing') : null;
   }
 
   /** A stage done twice keeps both outcomes and stands as it ended last; a correction takes the other one's place. */
@@ -77,5 +78,8 @@ class OutcomeForm extends BenchForm {
     };
   }
 }
+
+/** A failure that no list names: only words tell it. */
+const isOther = ({ passed, failure }) => passed === 'no' && failure === 'other';
 
 customElements.define('bw-outcome-form', OutcomeForm);

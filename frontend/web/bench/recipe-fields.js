@@ -42,7 +42,9 @@ function folded(stage, parameters, catalogue, draft, change) {
 function recipeField(parameter, catalogue, draft, change) {
   const { key } = parameter;
   return parameter.kind === 'sort'
-    ? sortField(parameter, draft[key]?.text ?? '', level => change(key, { text: level, unit: null }))
+    ? html`${sortField(parameter, draft[key]?.text ?? '', level => change(key, { ...draft[key], text: level, unit: null }))}
+      ${parameter.openLevels.includes(draft[key]?.text) ? html`<bw-field class="other" .name=${`${key}-words`} maxlength="60" .label=${t('page.bench.otherWhat', { name: parameterName(key) })} .value=${draft[key].words ?? ''}
+        @typed=${event => change(key, { ...draft[key], words: event.detail })}></bw-field>` : nothing}`
     : html`<bw-entry optional .name=${key} .label=${parameterName(key)} .units=${catalogue.units}
         .field=${catalogue.fields.find(field => field.key === parameter.field)} .value=${draft[key] ?? {}}
         @entered=${event => change(key, event.detail)}></bw-entry>`;
@@ -62,9 +64,10 @@ const levels = ({ key, levels: keys }) => keys.map(level => ({ key: level, label
 /** The draft as build values that travel; what was left empty stays out. */
 export function buildValues(catalogue, draft) {
   return catalogue.parameters.filter(({ key }) => (draft[key]?.text ?? '').trim() !== '')
-    .map(({ key, kind, field }) => ({
+    .map(({ key, kind, field, openLevels }) => ({
       parameter: key,
       text: draft[key].text,
+      words: openLevels.includes(draft[key].text) ? draft[key].words?.trim() || null : null,
       unit: kind === 'sort' ? null : draft[key].unit ?? catalogue.fields.find(each => each.key === field).units[0],
     }));
 }

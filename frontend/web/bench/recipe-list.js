@@ -14,9 +14,9 @@ export function recipeList(cell, catalogue) {
     : html`<p class="soft">${t('page.bench.emptyRecipe')}</p>`;
 }
 
-function valueWords({ parameter, text, unit }, { parameters, units }) {
+function valueWords({ parameter, text, unit, words }, { parameters, units }) {
   const known = parameters.find(each => each.key === parameter);
-  if (known?.kind === 'sort') return levelName(parameter, text);
+  if (known?.kind === 'sort') return words ? t('page.quoted', { words }) : levelName(parameter, text);
   return typedWords({ text, unit }, units);
 }
 

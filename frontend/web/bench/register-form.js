@@ -111,7 +111,7 @@ class RegisterForm extends BenchForm {
 function draftOfCell({ label, recipe, area }) {
   const [first = '', second = ''] = (area?.text ?? '').split(/[xX\u00d7*]/).map(side => side.replace(/[a-z\s]/gi, ''));
   const unit = area?.unit ?? /mm|cm/.exec(area?.text)?.[0];
-  const values = Object.fromEntries(recipe.map(({ parameter, text, unit }) => [parameter, { text, unit }]));
+  const values = Object.fromEntries(recipe.map(({ parameter, text, unit, words }) => [parameter, { text, unit, words }]));
   return { label, recipe: values, area: area ? { first, second, unit } : {} };
 }
 

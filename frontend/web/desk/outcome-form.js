@@ -16,6 +16,11 @@ class DeskOutcome extends PageElement {
     this.key = newId();
   }
 
+  /** A failure that no list names: only words tell it. */
+  get #other() {
+    return this.passed === 'no' && this.failure === 'other';
+  }
+
   get chosen() {
     return this.stages.find(({ key }) => key === this.stage) ?? this.stages.find(({ state }) => state === 'next') ?? this.stages.at(-1);
   }
@@ -29,7 +34,7 @@ class DeskOutcome extends PageElement {
         .options=${[{ key: 'yes', label: t('page.bench.worked') }, { key: 'no', label: t('page.bench.failed') }]}></bw-choices>
       ${this.passed === 'no' ? html`<bw-picker name="failure" .label=${t('page.bench.whatFailed')} .none=${t('page.desk.outcomeNone')} .value=${this.failure ?? ''}
         .options=${chosen.failures.map(key => ({ key, label: t(`catalogue.failure.${key}`) }))} @chosen=${event => { this.failure = event.detail; }}></bw-picker>` : nothing}
-      <bw-field name="note" maxlength="200" .label=${t('page.bench.note')}></bw-field>`}></bw-form>`;
+      <bw-field name="note" maxlength="200" .label=${t(this.#other ? 'page.bench.noteOther' : 'page.bench.note')}></bw-field>`}></bw-form>`;
   }
 
   #send = async ({ note }) => {
@@ -41,6 +46,11 @@ class DeskOutcome extends PageElement {
     if (this.passed === 'no' && !this.failure) {
       this.querySelector('bw-picker[name="failure"]').complaint = t('page.bench.failureMissing');
       return;
+    }
+    if (this.#other && !note.trim()) {
+      const field = this.querySelector('bw-field[name="note"]');
+      field.complaint = t('page.bench.noteOtherMissing');
+      return field.focus();
     }
     await put(`/api/outcomes/${this.key}`, {
       cellId: this.cell.id, stage: chosen.key, passed: this.passed === 'yes', failure: this.passed === 'no' ? this.failure : null,

@@ -1,6 +1,7 @@
 package org.berrywatt.cell;
 
 import java.util.List;
+import java.util.Set;
 import org.berrywatt.quantity.Field;
 import org.jspecify.annotations.Nullable;
 
@@ -14,6 +15,13 @@ import org.jspecify.annotations.Nullable;
  */
 public record BuildParameter(
         String key, Stage stage, @Nullable Field field, List<String> levelKeys) {
+
+    private static final Set<String> OPEN = Set.of("other", "otherPlant");
+
+    /** The levels that name nothing, so that a team says in its own words what it took. */
+    public List<String> openLevelKeys() {
+        return levelKeys.stream().filter(OPEN::contains).toList();
+    }
 
     static BuildParameter number(Stage stage, Field field) {
         return new BuildParameter(field.key(), stage, field, List.of());

@@ -61,7 +61,7 @@ final class CellAnswers {
     }
 
     private static RecipeValue value(RecipeEntry entry) {
-        return new RecipeValue(entry.parameter(), entry.text(), entry.unit(), number(entry));
+        return new RecipeValue(entry.parameter(), entry.text(), entry.unit(), number(entry), entry.words());
     }
 
     private static @Nullable Double number(RecipeEntry entry) {

@@ -10,10 +10,12 @@ import org.jspecify.annotations.Nullable;
  * @param text the level's key of a sort, the typed characters of a number
  * @param unit unit key of a number
  * @param valueSi a number in the SI unit of its quantity; null for a sort
+ * @param words what stands behind a level that names nothing, such as {@code "other"}
  */
 @Embeddable
 public record RecipeEntry(
         String parameter,
         String text,
         @Nullable String unit,
-        @Nullable Double valueSi) {}
+        @Nullable Double valueSi,
+        @Nullable String words) {}

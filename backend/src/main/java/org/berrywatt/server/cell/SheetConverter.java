@@ -11,10 +11,13 @@ import org.berrywatt.reading.Fields;
 import org.berrywatt.server.typed.Given;
 import org.berrywatt.server.typed.TypedValues;
 import org.berrywatt.server.typed.TypedValues.Unusual;
+import org.berrywatt.server.typed.Words;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a build sheet: recipe and area as typed. */
 final class SheetConverter {
+
+    private static final int LONGEST_WORDS = 60;
 
     private final List<String> open = new ArrayList<>(BuildKeys.PARAMETERS);
     private final List<RecipeEntry> recipe = new ArrayList<>();
@@ -25,7 +28,7 @@ final class SheetConverter {
      * What a sheet says. Values that were left empty are left out.
      *
      * @throws org.berrywatt.server.platform.Refusal for a parameter that is unknown or named twice, a level that is not
-     *     one of its choices, or a number that is refused
+     *     one of its choices, or a number or words that are refused
      */
     static BuildContent content(@Nullable List<BuildValue> values, @Nullable Typed area) {
         var converter = new SheetConverter();
@@ -50,22 +53,28 @@ final class SheetConverter {
         var key = Given.choice(path + ".parameter", value.parameter(), open);
         open.remove(key);
         if (!TypedValues.isLeftOut(typed(value))) {
-            recipe.add(entry(path + ".text", BuildCatalogue.of(key).orElseThrow(), value));
+            recipe.add(entry(path, BuildCatalogue.of(key).orElseThrow(), value));
         }
     }
 
     private static RecipeEntry entry(String path, BuildParameter parameter, BuildValue value) {
         var field = parameter.field();
-        return field == null ? sort(path, parameter, value) : number(path, field, value);
+        return field == null ? sort(path, parameter, value) : number(path + ".text", field, value);
     }
 
     private static RecipeEntry sort(String path, BuildParameter parameter, BuildValue value) {
-        return new RecipeEntry(parameter.key(), Given.choice(path, value.text(), parameter.levelKeys()), null, null);
+        var level = Given.choice(path + ".text", value.text(), parameter.levelKeys());
+        var words = parameter.openLevelKeys().contains(level) ? words(path + ".words", value.words()) : null;
+        return new RecipeEntry(parameter.key(), level, null, null, words);
+    }
+
+    private static @Nullable String words(String path, @Nullable String typed) {
+        return typed == null || typed.isBlank() ? null : Words.line(path, typed, LONGEST_WORDS);
     }
 
     private static RecipeEntry number(String path, Field field, BuildValue value) {
         var amount = TypedValues.number(path, typed(value), Unusual.TAKE, field);
-        return new RecipeEntry(value.parameter(), amount.text(), amount.unitKey(), amount.valueSi());
+        return new RecipeEntry(value.parameter(), amount.text(), amount.unitKey(), amount.valueSi(), null);
     }
 
     private static @Nullable TypedCellArea area(@Nullable Typed typed) {
