@@ -1,6 +1,7 @@
 import { ageOf } from '/light/age.js';
 import { standing } from '/light/drift.js';
 import { byTeam } from '/light/readings.js';
+import { ticks } from '/light/spectrum-plot.js';
 import { typedParts } from '/light/typed.js';
 import { same, spec } from './spec.js';
 
@@ -33,4 +34,15 @@ spec('puts a correction where the light was read, whenever it was written', () =
     { id: 'right', readAt: READ, replacedBy: null },
   ];
   same(standing({ readings }).map(({ id }) => id), ['right', 'later']);
+});
+
+spec('leaves out what was set aside, until it counts again', () => {
+  const reading = (id, ...reasons) => ({ id, readAt: READ, setAside: reasons.map(reason => ({ reason })) });
+  const readings = [reading('aside', 'a hand over it'), reading('back', 'a hand over it', null)];
+  same(standing({ readings }).map(({ id }) => id), ['back']);
+});
+
+spec('marks a spectrum at round wavelengths', () => {
+  same(ticks(380, 780), [400, 500, 600, 700]);
+  same(ticks(300, 2500), [500, 1000, 1500, 2000, 2500]);
 });

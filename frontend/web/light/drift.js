@@ -1,3 +1,4 @@
+import { setAsideReason } from '../bench/words.js';
 import { drawDrift } from '../charts/drift.js';
 import { clock, plain } from '../core/format.js';
 import { t } from '../core/texts.js';
@@ -5,7 +6,7 @@ import { t } from '../core/texts.js';
 const drawn = new WeakMap();
 
 /** The readings of a station that still stand, oldest first. */
-export const standing = station => byTime(station.readings.filter(reading => !reading.replacedBy));
+export const standing = station => byTime(station.readings.filter(reading => !reading.replacedBy && !setAsideReason(reading)));
 
 /** Oldest first by when the light was read: a correction was written later than it counts for. */
 export const byTime = readings => [...readings].sort((one, other) => Date.parse(one.readAt) - Date.parse(other.readAt));

@@ -2,11 +2,11 @@ import { rankedTexts } from '../core/ranked.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 
-/** What a correction would move: places first, then cells whose shown result changes, each before and after. */
-export function moves({ cells, teams }, was, is) {
+/** What a change would move, under the sentence that names it: places first, then cells whose shown result changes, each before and after. */
+export function moves({ cells, teams }, lead) {
   const moved = cells.filter(({ before, after }) => result(before) !== result(after));
   const places = teams.filter(({ placeBefore, placeAfter }) => placeBefore !== placeAfter);
-  return html`<p>${t('page.light.ifCorrected', { was, is })}</p>
+  return html`<p>${lead}</p>
     ${moved.length === 0 ? html`<p><strong>${t('page.light.nothingMoves')}</strong></p>` : nothing}
     ${places.length > 0 ? html`<ul class="bare moves">${places.map(placeMove)}</ul>` : nothing}
     ${moved.length > 0 && places.length === 0 ? html`<p><strong>${t('page.light.placesStay')}</strong></p>` : nothing}

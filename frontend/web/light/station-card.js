@@ -1,4 +1,3 @@
-import { plain } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { ageOf } from './age.js';
@@ -7,6 +6,8 @@ import { dyeLights } from './dyes.js';
 import { evenness } from './evenness.js';
 import './reading-form.js';
 import { readings } from './readings.js';
+import { settings } from './settings.js';
+import { spectrum } from './spectrum.js';
 import { threeDigits, typedParts } from './typed.js';
 
 const TO_PLOT = 2;
@@ -15,19 +16,13 @@ const TO_PLOT = 2;
 export function stationCard(station, page) {
   const valid = standing(station);
   return html`<section class="card flow">
-    <div><h2>${station.name}</h2><p class="soft">${setUpOf(station)}</p></div>
+    <div><h2>${station.name}</h2>${settings(station, page)}</div>
     ${valid.length === 0 ? html`<bw-notice tone="unusual" .text=${t('page.light.unread')}></bw-notice>` : newest(station, valid.at(-1), page)}
     ${valid.length >= TO_PLOT ? html`<figure><div class="plot"><canvas data-station=${station.id}></canvas></div>
       <figcaption class="soft small">${t('page.light.caption')}</figcaption></figure>` : nothing}
     ${page.mayRead ? html`<bw-reading-form .station=${station} .catalogue=${page.catalogue} @saved=${page.load}></bw-reading-form>` : nothing}
-    <div>${station.readings.length > 0 ? readings(station, page) : nothing}${evenness(station, page)}${dyeLights(station)}</div>
+    <div>${station.readings.length > 0 ? readings(station, page) : nothing}${evenness(station, page)}${dyeLights(station)}${spectrum(station, page)}</div>
   </section>`;
-}
-
-function setUpOf({ lamp, instrument, distanceM, angleDeg }) {
-  const distance = distanceM == null ? [] : [t('page.light.atDistance', { distance: plain(distanceM * 100) })];
-  const angle = !angleDeg ? [] : [t('page.light.atAngle', { angle: plain(angleDeg) })];
-  return [t(`catalogue.lamp.${lamp}`), t(`catalogue.instrument.${instrument}`), ...distance, ...angle].join(' · ');
 }
 
 function newest({ staleAfterMinutes }, { reading, totalIrradianceWm2: irradiance, readAt }, { catalogue }) {

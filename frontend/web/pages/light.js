@@ -15,8 +15,9 @@ const { who, header, draw } = await openPage('light');
 header.day = labDayId;
 const mayWrite = who.kind === 'teacher';
 const page = {
-  labDayId, mayWrite, catalogue: null, day: null, stations: null, control: null, cells: [], uses: new Map(), correcting: null, adding: false, load, correct, corrected, leaveCorrection,
+  labDayId, mayWrite, catalogue: null, day: null, stations: null, control: null, cells: [], uses: new Map(), changing: null, adding: false, load, change, changed, leave,
   get mayRead() { return mayWrite && this.day.entryOpen; },
+  get mayCorrect() { return mayWrite && !this.day.resultsFinal; },
 };
 
 async function load() {
@@ -76,26 +77,28 @@ function added() {
   load();
 }
 
-function correct(readingId) {
-  page.correcting = readingId;
+/** @param key what is changed, `settings.ID`, `correct.ID`, `aside.ID` or `spectrum.ID` */
+function change(key) {
+  page.changing = key;
   show();
 }
 
-async function corrected({ detail: newReading }) {
-  page.correcting = null;
+async function changed() {
+  const done = page.changing;
+  page.changing = null;
   await load();
-  returnTo(newReading);
+  returnTo(done);
 }
 
-function leaveCorrection() {
-  const left = page.correcting;
-  page.correcting = null;
+function leave() {
+  const left = page.changing;
+  page.changing = null;
   show();
   returnTo(left);
 }
 
-/** Puts the focus back into the list, where the correction began. */
-const returnTo = readingId => setTimeout(() => document.querySelector(`[data-reading="${readingId}"]`)?.focus());
+/** Puts the focus back to where the change began. */
+const returnTo = key => setTimeout(() => document.querySelector(`[data-change="${key}"]`)?.focus());
 
 addEventListener('hashchange', () => location.reload());
 setInterval(load, AGES_MS);

@@ -5,7 +5,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the correction of a light reading would move; nothing has been written.
+ * What a change to a station, its light or its lamp would move; nothing has been written.
  *
  * @param cells that would have another result, or start or stop to count
  * @param teams that would have another figure or place, in order of place after the correction

@@ -7,6 +7,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * A light station with its readings, oldest first.
  *
+ * @param settings how it was set up and every correction, oldest first; the last ones hold
+ * @param spectra of its own lamp, oldest first; the last one holds
  * @param staleAfterMinutes age at which a last reading of this kind of lamp no longer says much
  * @param grids how even its light is, oldest first
  * @param dyes what its newest reading is to each dye family; empty while nobody read it
@@ -20,6 +22,8 @@ public record StationAnswer(
         @Nullable Double distanceM,
         @Nullable Double angleDeg,
         int staleAfterMinutes,
+        List<StationSettings> settings,
+        List<SpectrumAnswer> spectra,
         List<IrradianceAnswer> readings,
         List<GridAnswer> grids,
         List<DyeLight> dyes) {

@@ -25,8 +25,10 @@ record LampTable(
             Stream.of(Lamp.values()).collect(toUnmodifiableMap(identity(), LampTable::workedOut));
 
     static LampTable of(LightSource source) {
-        var table = source instanceof Lamp lamp ? TABLES.get(lamp) : workedOut(source);
-        return Objects.requireNonNull(table);
+        if (source instanceof Lamp lamp) {
+            return Objects.requireNonNull(TABLES.get(lamp));
+        }
+        return source instanceof OwnSpectrum own ? own.table() : workedOut(source);
     }
 
     Estimate total(Instrument instrument) {
@@ -38,7 +40,7 @@ record LampTable(
                 Objects.requireNonNull(mismatches.get(instrument)).get(dye));
     }
 
-    private static LampTable workedOut(LightSource source) {
+    static LampTable workedOut(LightSource source) {
         var spectra = LampSpectra.of(source);
         var efficacy = Efficacy.lumensPerWatt(spectra.typical());
         return new LampTable(

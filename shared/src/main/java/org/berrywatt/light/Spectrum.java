@@ -1,9 +1,12 @@
 package org.berrywatt.light;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A quantity over wavelength, piecewise linear between its lines and 0 outside them.
@@ -50,6 +53,40 @@ final class Spectrum {
     Spectrum continuedBy(Spectrum other, int toNm) {
         var meeting = at(toNm()) / other.at(toNm());
         return sampled((int) fromNm(), toNm, nm -> nm <= toNm() ? at(nm) : meeting * other.at(nm));
+    }
+
+    /** The wavelengths of both ends and, between them, of the highest line in each of some equal stretches. */
+    List<Double> highest(int most) {
+        var inner = values.length - 2;
+        var stretches = Math.min(most - 2, inner);
+        var peaks = IntStream.range(0, stretches)
+                .map(i -> highest(1 + i * inner / stretches, 1 + (i + 1) * inner / stretches));
+        return Stream.of(IntStream.of(0), peaks, IntStream.of(values.length - 1))
+                .flatMap(IntStream::boxed)
+                .map(i -> wavelengthsNm[i])
+                .toList();
+    }
+
+    private int highest(int from, int to) {
+        return IntStream.range(from, to)
+                .reduce((a, b) -> values[b] > values[a] ? b : a)
+                .orElseThrow();
+    }
+
+    double largest() {
+        return DoubleStream.of(values).max().orElseThrow();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Spectrum spectrum
+                && Arrays.equals(wavelengthsNm, spectrum.wavelengthsNm)
+                && Arrays.equals(values, spectrum.values);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(wavelengthsNm) + Arrays.hashCode(values);
     }
 
     double fromNm() {

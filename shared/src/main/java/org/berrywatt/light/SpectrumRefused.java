@@ -10,7 +10,8 @@ public final class SpectrumRefused extends IllegalArgumentException {
     private final String limit;
 
     SpectrumRefused(SpectrumFault fault, int row, String value, String limit) {
-        super((row > 0 ? "row " + row : "the spectrum") + ": " + value + " is not allowed; " + limit);
+        super((row > 0 ? "row " + row : "the spectrum") + ": " + value + " is not allowed, " + fault.key() + " needs "
+                + limit);
         this.fault = fault;
         this.row = row;
         this.value = value;
@@ -31,7 +32,7 @@ public final class SpectrumRefused extends IllegalArgumentException {
         return value;
     }
 
-    /** What would have been allowed. */
+    /** What would have been allowed, ranges in interval notation. */
     public String limit() {
         return limit;
     }

@@ -6,9 +6,10 @@ import java.util.List;
 /** The door for spectra as text: checks every row, then the whole. */
 final class SpectrumText {
     private static final int MOST_LINES = 10_000;
+    private static final int EXCERPT = 40;
     private static final double VISIBLE_FROM_NM = 400;
     private static final double VISIBLE_TO_NM = 700;
-    private static final String TWO_NUMBERS = "each row holds a wavelength in nm and a power";
+    private static final String TWO_NUMBERS = "two numbers";
 
     private record Line(int row, double nm, double power) {}
 
@@ -44,12 +45,12 @@ final class SpectrumText {
     private static Line line(int row, String text) {
         var cells = cells(text);
         if (cells.length < 2) {
-            throw new SpectrumRefused(SpectrumFault.NOT_TWO_NUMBERS, row, "“" + text + "”", TWO_NUMBERS);
+            throw new SpectrumRefused(SpectrumFault.NOT_TWO_NUMBERS, row, excerpt(text), TWO_NUMBERS);
         }
         var nm = number(row, cells[0]);
         var power = number(row, cells[1]);
-        require(nm >= 100 && nm <= 20_000, SpectrumFault.WAVELENGTH, row, nm, "wavelengths lie in [100, 20000] nm");
-        require(power >= 0 && power <= Double.MAX_VALUE, SpectrumFault.POWER, row, power, "powers lie in [0, ∞)");
+        require(nm >= 100 && nm <= 20_000, SpectrumFault.WAVELENGTH, row, nm, "[100, 20000] nm");
+        require(power >= 0 && power <= Double.MAX_VALUE, SpectrumFault.POWER, row, power, "[0, ∞)");
         return new Line(row, nm, power);
     }
 
@@ -63,17 +64,12 @@ final class SpectrumText {
         try {
             return Double.parseDouble(cell);
         } catch (NumberFormatException e) {
-            throw new SpectrumRefused(SpectrumFault.NOT_TWO_NUMBERS, row, "“" + cell + "”", TWO_NUMBERS);
+            throw new SpectrumRefused(SpectrumFault.NOT_TWO_NUMBERS, row, excerpt(cell), TWO_NUMBERS);
         }
     }
 
     private static void requireNumber(int lines) {
-        require(
-                lines >= 2 && lines <= MOST_LINES,
-                SpectrumFault.NUMBER_OF_LINES,
-                0,
-                lines,
-                "a spectrum has from 2 to " + MOST_LINES + " rows");
+        require(lines >= 2 && lines <= MOST_LINES, SpectrumFault.NUMBER_OF_LINES, 0, lines, "[2, " + MOST_LINES + "]");
     }
 
     private static void requireRising(List<Line> lines) {
@@ -85,7 +81,7 @@ final class SpectrumText {
                     SpectrumFault.NOT_RISING,
                     line.row(),
                     line.nm(),
-                    "wavelengths rise, so it must be above " + before + " nm");
+                    "(" + shown(before) + ", 20000] nm");
         }
     }
 
@@ -94,16 +90,27 @@ final class SpectrumText {
         var to = lines.get(lines.size() - 1).nm();
         if (!(from <= VISIBLE_FROM_NM && to >= VISIBLE_TO_NM)) {
             throw new SpectrumRefused(
-                    SpectrumFault.BAND, 0, from + " to " + to + " nm", "the band covers 400 to 700 nm");
+                    SpectrumFault.BAND, 0, "[" + shown(from) + ", " + shown(to) + "] nm", "[400, 700] nm");
         }
         if (lines.stream().noneMatch(line -> line.power() > 0)) {
-            throw new SpectrumRefused(SpectrumFault.DARK, 0, "0 everywhere", "some power lies above 0");
+            throw new SpectrumRefused(SpectrumFault.DARK, 0, "0", "(0, ∞)");
         }
+    }
+
+    /** Without the .0 that nobody typed. */
+    private static String shown(double value) {
+        return value == Math.rint(value) && Math.abs(value) < 1e9
+                ? String.valueOf((long) value)
+                : String.valueOf(value);
+    }
+
+    private static String excerpt(String text) {
+        return text.length() <= EXCERPT ? text : text.substring(0, EXCERPT) + "…";
     }
 
     private static void require(boolean good, SpectrumFault fault, int row, double value, String limit) {
         if (!good) {
-            throw new SpectrumRefused(fault, row, String.valueOf(value), limit);
+            throw new SpectrumRefused(fault, row, shown(value), limit);
         }
     }
 }

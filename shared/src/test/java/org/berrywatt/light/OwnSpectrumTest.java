@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.berrywatt.light.OwnSpectrum.OutlinePoint;
 import org.berrywatt.uncertainty.Estimate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -76,7 +77,43 @@ class OwnSpectrumTest {
     void saysWhatStoodThereAndWhatIsAllowed() {
         var refused = catchThrowableOfType(
                 SpectrumRefused.class, () -> OwnSpectrum.read("mine", "400,1\n600,1\n500,1\n700,1"));
-        assertThat(refused).hasMessage("row 3: 500.0 is not allowed; wavelengths rise, so it must be above 600.0 nm");
+        assertThat(refused).hasMessage("row 3: 500 is not allowed, rising needs (600, 20000] nm");
+    }
+
+    @ParameterizedTest(name = "{1} is refused for {2}")
+    @CsvSource({
+        "'400,1\n0.7,1',               0.7, '[100, 20000] nm'",
+        "'400,1\n500,-1\n700,1',       -1, '[0, ∞)'",
+        "'400,0\n700,0',                0, '(0, ∞)'",
+        "'450,1\n700,1',                '[450, 700] nm', '[400, 700] nm'",
+        "'400,1',                       1, '[2, 10000]'",
+    })
+    void namesTheLimitAsAnInterval(String text, String value, String limit) {
+        var refused = catchThrowableOfType(SpectrumRefused.class, () -> OwnSpectrum.read("mine", text));
+        assertThat(refused.value()).isEqualTo(value);
+        assertThat(refused.limit()).isEqualTo(limit);
+    }
+
+    @Test
+    void isDrawnWithBothEndsAndEveryPeak() {
+        var csv = IntStream.rangeClosed(350, 1050)
+                .mapToObj(nm -> nm + "," + (nm == 611 ? 8 : 2))
+                .collect(Collectors.joining("\n"));
+        var outline = OwnSpectrum.read("a line at 611 nm", csv).outline(20);
+        assertThat(outline).hasSize(20);
+        assertThat(outline.get(0)).isEqualTo(new OutlinePoint(350, 0.25));
+        assertThat(outline.get(19).nm()).isEqualTo(1050);
+        assertThat(outline).contains(new OutlinePoint(611, 1));
+        assertThat(OwnSpectrum.read("flat", "400,1\n700,1").outline(2)).hasSize(2);
+    }
+
+    @Test
+    void isTheSameWhenItIsReadAgain() {
+        assertThat(OwnSpectrum.read("flat", "400,1\n700,1"))
+                .isEqualTo(OwnSpectrum.read("flat", "400,1\n700,1"))
+                .hasSameHashCodeAs(OwnSpectrum.read("flat", "400 1\n700 1"))
+                .isNotEqualTo(OwnSpectrum.read("flat", "400,1\n700,2"))
+                .isNotEqualTo(OwnSpectrum.read("other", "400,1\n700,1"));
     }
 
     @Test

@@ -3,16 +3,13 @@ package org.berrywatt.server.calculator;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.calculation.LightRequest;
 import org.berrywatt.light.BlackBody;
 import org.berrywatt.light.Illuminant;
 import org.berrywatt.light.Lamp;
 import org.berrywatt.light.LightSource;
-import org.berrywatt.light.OwnSpectrum;
-import org.berrywatt.light.SpectrumRefused;
-import org.berrywatt.server.platform.Refusal;
 import org.berrywatt.server.typed.Given;
+import org.berrywatt.server.typed.SpectrumTable;
 
 /** What shines: a lamp or a standard's spectrum by its key, a black body by its temperature, a spectrum of one's own. */
 final class LightSources {
@@ -28,19 +25,9 @@ final class LightSources {
         if (BLACK_BODY.equals(source)) {
             return BlackBody.behindGlass(Ranges.BLACK_BODY_K.need("blackBodyK", request.blackBodyK()));
         }
-        return OWN.equals(source) ? own(Given.need("spectrum", request.spectrum())) : KEYS.need("source", source);
-    }
-
-    private static LightSource own(String csv) {
-        try {
-            return OwnSpectrum.read(OWN, csv);
-        } catch (SpectrumRefused fault) {
-            throw Refusal.of(ProblemCode.CALCULATION_SPECTRUM)
-                    .field("spectrum")
-                    .with("row", fault.row())
-                    .value(fault.value())
-                    .limit(fault.limit());
-        }
+        return OWN.equals(source)
+                ? SpectrumTable.read("spectrum", OWN, Given.need("spectrum", request.spectrum()))
+                : KEYS.need("source", source);
     }
 
     private static Map<String, LightSource> byKey() {

@@ -20,5 +20,10 @@ interface LightReadingRepository extends Repository<LightReadingEntity, UUID> {
     @Query("select r from LightReadingEntity r where r.id = :id and r.stationId = :stationId")
     Optional<LightReadingEntity> holdAlone(UUID id, UUID stationId);
 
+    /** Keeps settings-aside of the same reading apart, and apart from its correction. */
+    @Lock(LockModeType.PESSIMISTIC_WRITE)
+    @Query("select r from LightReadingEntity r where r.id = :id")
+    Optional<LightReadingEntity> holdAlone(UUID id);
+
     boolean existsByReplaces(UUID id);
 }

@@ -4,22 +4,26 @@ import java.util.List;
 import java.util.UUID;
 import org.berrywatt.light.Instrument;
 import org.berrywatt.light.Lamp;
+import org.berrywatt.light.LightSource;
 import org.berrywatt.light.Uniformity;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A light station as later features see it.
  *
+ * @param lamp its kind: how it drifts and how long a reading holds
+ * @param source what shines: the kind of lamp, or its own spectrum where one was given
  * @param distanceM lamp to cell, in (0, infinity)
  * @param angleDeg angle of incidence, in [0, 90)
  * @param uniformity how even its light is; null while nobody read it
- * @param readings valid readings (corrections applied), oldest first
+ * @param readings valid readings (corrections applied, without those set aside), oldest first
  */
 public record Station(
         UUID id,
         UUID labDayId,
         String name,
         Lamp lamp,
+        LightSource source,
         Instrument instrument,
         @Nullable Double distanceM,
         @Nullable Double angleDeg,
@@ -36,6 +40,6 @@ public record Station(
         var all = readings.stream()
                 .map(reading -> reading.id().equals(changed.id()) ? changed : reading)
                 .toList();
-        return new Station(id, labDayId, name, lamp, instrument, distanceM, angleDeg, uniformity, all);
+        return new Station(id, labDayId, name, lamp, source, instrument, distanceM, angleDeg, uniformity, all);
     }
 }

@@ -3,11 +3,15 @@ package org.berrywatt.server.light;
 import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.berrywatt.contract.Figure;
 import org.berrywatt.contract.GridAnswer;
 import org.berrywatt.contract.IrradianceAnswer;
+import org.berrywatt.contract.SpectrumAnswer;
 import org.berrywatt.contract.StationAnswer;
 import org.berrywatt.contract.StationAnswer.DyeLight;
+import org.berrywatt.contract.StationSettings;
 import org.berrywatt.light.DyeFamily;
 import org.berrywatt.light.EffectiveIrradiance;
 import org.berrywatt.server.typed.TypedAmount;
@@ -21,7 +25,7 @@ final class StationAnswers {
 
     static StationAnswer of(StationRecord record) {
         var station = record.station();
-        var setup = station.setup();
+        var setup = record.setup();
         return new StationAnswer(
                 station.id(),
                 station.labDayId(),
@@ -31,9 +35,28 @@ final class StationAnswers {
                 record.distanceM(),
                 record.angleDeg(),
                 setup.lamp().staleAfterMinutes(),
-                record.readings().stream().map(reading -> of(record, reading)).toList(),
+                settings(record),
+                spectra(record),
+                record.light().readings().stream()
+                        .map(reading -> of(record, reading))
+                        .toList(),
                 record.grids().stream().map(StationAnswers::of).toList(),
                 dyes(record));
+    }
+
+    private static List<StationSettings> settings(StationRecord record) {
+        var first =
+                record.station().setup().settings(null, null, record.station().createdAt());
+        return Stream.concat(Stream.of(first), record.corrections().stream().map(StationCorrection::answer))
+                .toList();
+    }
+
+    /** Only the one that holds is drawn. */
+    private static List<SpectrumAnswer> spectra(StationRecord record) {
+        var all = record.spectra();
+        return IntStream.range(0, all.size())
+                .mapToObj(i -> all.get(i).answer(i == all.size() - 1 ? record.spectrum() : null))
+                .toList();
     }
 
     /** The newest reading as each dye sees it. */
@@ -44,7 +67,7 @@ final class StationAnswers {
                 : Arrays.stream(DyeFamily.values())
                         .map(dye -> new DyeLight(
                                 dye.key(),
-                                figure(light(record.station().setup(), readings.get(readings.size() - 1), dye)
+                                figure(light(record.view(), readings.get(readings.size() - 1), dye)
                                         .effectiveWm2())))
                         .toList();
     }
@@ -66,14 +89,16 @@ final class StationAnswers {
     }
 
     private static IrradianceAnswer of(StationRecord record, LightReadingEntity reading) {
+        var view = record.light().view(reading);
         return new IrradianceAnswer(
                 reading.id(),
                 reading.stationId(),
                 reading.reading().typed(),
-                figure(total(record.station().setup(), record.view(reading))),
+                figure(total(record.view(), view)),
                 reading.acceptedAt(),
-                record.view(reading).at(),
-                record.replacementOf(reading));
+                view.at(),
+                record.light().replacementOf(reading.id()),
+                record.light().setAsidesOf(reading));
     }
 
     private static GridAnswer of(GridEntity grid) {
@@ -89,13 +114,13 @@ final class StationAnswers {
     }
 
     /** Total irradiance does not depend on the dye. */
-    private static Estimate total(StationSetup setup, LightReading reading) {
-        return light(setup, reading, DyeFamily.OTHER).totalWm2();
+    private static Estimate total(Station station, LightReading reading) {
+        return light(station, reading, DyeFamily.OTHER).totalWm2();
     }
 
-    private static EffectiveIrradiance light(StationSetup setup, LightReading reading, DyeFamily dye) {
+    private static EffectiveIrradiance light(Station station, LightReading reading, DyeFamily dye) {
         var raw = new Estimate(reading.valueSi(), resolutionUncertainty(reading));
-        return EffectiveIrradiance.of(setup.lamp(), setup.instrument(), dye, raw, reading.lux());
+        return EffectiveIrradiance.of(station.source(), station.instrument(), dye, raw, reading.lux());
     }
 
     private static double resolutionUncertainty(LightReading reading) {

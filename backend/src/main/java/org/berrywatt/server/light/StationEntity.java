@@ -66,6 +66,10 @@ class StationEntity {
         return labDayId;
     }
 
+    Instant createdAt() {
+        return createdAt;
+    }
+
     StationSetup setup() {
         return new StationSetup(name, LightKeys.lamp(lamp), LightKeys.instrument(instrument), distance, angle);
     }

@@ -3,22 +3,38 @@ package org.berrywatt.server.light;
 import static java.util.stream.Collectors.groupingBy;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Component;
 
-/** Gathers stations with their readings: three queries, however many stations. */
+/** Gathers stations with their records: one query for each kind, however many stations. */
 @Component
 class StationRecords {
 
     private final StationRepository stations;
+    private final StationCorrectionRepository corrections;
+    private final StationSpectrumRepository spectra;
     private final LightReadingRepository readings;
+    private final LightSetAsideRepository setAsides;
     private final GridRepository grids;
+    private final KnownSpectra known;
 
-    StationRecords(StationRepository stations, LightReadingRepository readings, GridRepository grids) {
+    StationRecords(
+            StationRepository stations,
+            StationCorrectionRepository corrections,
+            StationSpectrumRepository spectra,
+            LightReadingRepository readings,
+            LightSetAsideRepository setAsides,
+            GridRepository grids,
+            KnownSpectra known) {
         this.stations = stations;
+        this.corrections = corrections;
+        this.spectra = spectra;
         this.readings = readings;
+        this.setAsides = setAsides;
         this.grids = grids;
+        this.known = known;
     }
 
     Optional<StationRecord> find(UUID id) {
@@ -37,15 +53,53 @@ class StationRecords {
 
     private List<StationRecord> gather(List<StationEntity> found) {
         var ids = found.stream().map(StationEntity::id).toList();
-        var readingsOf = readings.findByStationIdInOrderByOriginAcceptedAtAscIdAsc(ids).stream()
-                .collect(groupingBy(LightReadingEntity::stationId));
+        var correctionsOf = corrections.findByStationIdInOrderByPosition(ids).stream()
+                .collect(groupingBy(StationCorrection::stationId));
+        var spectraOf =
+                spectra.findByStationIdInOrderByPosition(ids).stream().collect(groupingBy(StationSpectrum::stationId));
         var gridsOf = grids.findByStationIdInOrderByOriginAcceptedAtAscIdAsc(ids).stream()
                 .collect(groupingBy(GridEntity::stationId));
+        var lightOf = light(ids);
         return found.stream()
-                .map(station -> new StationRecord(
+                .map(station -> record(
                         station,
-                        readingsOf.getOrDefault(station.id(), List.of()),
+                        correctionsOf.getOrDefault(station.id(), List.of()),
+                        spectraOf.getOrDefault(station.id(), List.of()),
+                        lightOf.getOrDefault(station.id(), List.of()),
                         gridsOf.getOrDefault(station.id(), List.of())))
                 .toList();
+    }
+
+    private Map<UUID, List<LightReadingEntity>> light(List<UUID> stationIds) {
+        return readings.findByStationIdInOrderByOriginAcceptedAtAscIdAsc(stationIds).stream()
+                .collect(groupingBy(LightReadingEntity::stationId));
+    }
+
+    private StationRecord record(
+            StationEntity station,
+            List<StationCorrection> corrected,
+            List<StationSpectrum> given,
+            List<LightReadingEntity> read,
+            List<GridEntity> even) {
+        var first = station.setup();
+        return new StationRecord(
+                station,
+                corrected.isEmpty() ? first : last(corrected).setup(first.name()),
+                corrected,
+                given,
+                given.isEmpty() ? null : known.of(last(given)),
+                new LightLog(read, setAsides(read)),
+                even);
+    }
+
+    private List<LightSetAside> setAsides(List<LightReadingEntity> read) {
+        return read.isEmpty()
+                ? List.of()
+                : setAsides.findByReadingIdInOrderByPosition(
+                        read.stream().map(LightReadingEntity::id).toList());
+    }
+
+    private static <T> T last(List<T> list) {
+        return list.get(list.size() - 1);
     }
 }

@@ -67,7 +67,7 @@ class StationWriting {
 
     void read(UUID id, IrradianceRequest request, Caller caller, Instant at) {
         var station = station(request.stationId());
-        days.holdOpen(station.labDayId());
+        days.holdFor(station.labDayId(), request.replaces(), caller);
         requireStanding(station, request.replaces());
         var origin = Origin.of(caller.signature(), request.noticedAt(), at);
         store.persist(new LightReadingEntity(

@@ -46,9 +46,9 @@ public class Stations {
     }
 
     /**
-     * Records a reading of a station's light, or corrects one; for teachers.
+     * Records a reading of a station's light, or corrects one, also while the day is closed; for teachers.
      *
-     * @throws Refusal {@code labday.closed}, {@code station.missing}, {@code replaced.already}, or when the number is
+     * @throws Refusal {@code labday.closed}, {@code labday.final}, {@code station.missing}, {@code replaced.already}, or when the number is
      *     refused
      */
     @Transactional

@@ -81,8 +81,8 @@ class LightCalculationTest {
         var problem = calculator.problem(
                 "light",
                 Map.of("source", "ownSpectrum", "spectrum", "400,1\n390,1", "illuminanceLx", 683),
-                "calculation.spectrum");
-        assertThat(problem.detail()).contains("row 2", "390");
+                "spectrum.rising");
+        assertThat(problem.detail()).contains("Row 2", "390", "(400, 20000] nm");
     }
 
     @Test

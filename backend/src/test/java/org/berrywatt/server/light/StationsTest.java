@@ -152,7 +152,11 @@ class StationsTest {
             value = {
                 "2o50    | lx  | quantity.notANumber  | “2o50” is not a number.",
                 "-5      | lx  | quantity.impossible  | “-5 lx” is not possible here; it must lie in [0, 250000] lx.",
-                "0       | lx  | quantity.impossible  | “0 lx” is not possible here; it must lie in (0, 250000] lx.",
+                "0       | lx  | light.belowResolution | A display of 0 lx says that the light is below its last digit, < 1 lx,",
+                "0.00 W/m2 | lx | light.belowResolution | A display of 0.00 W/m2 says that the light is below its last digit,"
+                        + " < 0.01 W/m²,",
+                "'0,0'   | klx | light.belowResolution | A display of 0,0 klx says that the light is below its last digit,"
+                        + " < 0.1 klx,",
                 "400 V   | lx  | quantity.wrongUnit   | “V” has a unit of another kind.",
                 "5 suns  | lx  | quantity.unknownUnit | The unit in “suns” is not known here.",
                 "1,234   | lx  | quantity.ambiguous   | “1,234” can be read in more than one way.",
