@@ -33,7 +33,7 @@ spec('lets a cell settle for ten minutes from its last filling', () => {
 });
 
 spec('comes back when the server says so, counted from the latest light reading', () => {
-  const readings = [{ kind: 'light', acceptedAt: '2026-05-05T12:00:00Z' }, { kind: 'dark', acceptedAt: '2026-05-05T12:05:00Z' }];
+  const readings = [{ kind: 'light', acceptedAt: '2026-05-05T12:30:00Z', readAt: '2026-05-05T12:00:00Z' }, { kind: 'dark', acceptedAt: '2026-05-05T12:05:00Z' }];
   const settling = { notes: [{ key: 'standing.settling', values: { percent: 8, minutes: 12 } }] };
   same(comeBackAt(settling, readings), Date.parse('2026-05-05T12:12:00Z'));
   same(comeBackAt({ notes: [] }, readings), null);

@@ -13,7 +13,7 @@ import { nextStep, stagesOf, statesByStage } from './progress.js';
 import { recipeList } from './recipe-list.js';
 import { result } from './result.js';
 import { to } from './routes.js';
-import { place, readingWords, setAsideReason } from './words.js';
+import { correctedWords, place, readingWords, setAsideReason } from './words.js';
 
 const KINDS = ['dark', 'light', 'sweep', 'toggles'];
 
@@ -81,7 +81,14 @@ const failureWords = outcome => (outcome.failure ? t(`catalogue.failure.${outcom
 const readingSection = (cell, readings, units) => html`<section class="flow"><h2>${t('page.bench.readings')}</h2>
   <ul class="bare readings">${KINDS.map(kind => readingRow(cell, kind, readings.filter(each => each.kind === kind), units))}</ul>
   ${curve(readings.filter(each => each.kind === 'sweep' && !each.pending).at(-1)?.points ?? [])}
+  ${mends(cell, readings)}
   ${settling(cell, readings.filter(({ kind, acceptedAt }) => kind === 'light' && acceptedAt))}</section>`;
+
+/** Sweeps whose rows can be mended, each with its time where there are several. */
+function mends(cell, readings) {
+  return readings.filter(each => each.kind === 'sweep' && !each.pending && !setAsideReason(each)).map(each => html`<p><a class="button plain" href=${to('sweep', cell.id, each.id)}>
+    ${t('page.bench.sweepMend', { time: clock(each.readAt) })}</a></p>`);
+}
 
 /** The mark changes with each light reading that the server has and with each refill. */
 const settling = ({ id, events }, lit) => (lit.length < 2 ? nothing
@@ -93,6 +100,7 @@ function readingRow(cell, kind, readings, units) {
     <span><strong>${t(`page.bench.reading.${kind}`)}</strong>
       <span class="soft small">${latest ? readingWords(latest, units) : t('page.bench.notYet')}</span>
       ${latest && setAsideReason(latest) ? html`<span class="small">${t('page.bench.setAside', { reason: setAsideReason(latest) })}</span>` : nothing}
+      ${latest && correctedWords(latest) ? html`<span class="soft small">${correctedWords(latest)}</span>` : nothing}
       ${latest?.pending ? html`<span class="tag pending"><bw-icon name="waiting"></bw-icon>${t('page.bench.onThisPhone')}</span>` : nothing}</span>
     <bw-icon name=${latest ? 'next' : 'add'}></bw-icon></a></li>`;
 }

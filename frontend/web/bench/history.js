@@ -31,5 +31,5 @@ const outcomeRow = ({ stage, passed, failure, note, acceptedAt, by }) => ({
 });
 
 const readingRow = (reading, units) => ({
-  name: t(`page.bench.reading.${reading.kind}`), was: readingWords({ ...reading, acceptedAt: null }, units), at: reading.acceptedAt, by: reading.by,
+  name: t(`page.bench.reading.${reading.kind}`), was: readingWords({ ...reading, readAt: null }, units), at: reading.acceptedAt, by: reading.by,
 });

@@ -3,6 +3,7 @@ import { clock } from '../core/format.js';
 import { remember, remembered } from '../core/drafts.js';
 import { t } from '../core/texts.js';
 import { html } from '../kit/kit.js';
+import { setAsideReason } from './words.js';
 
 const LAST = 'station';
 
@@ -25,7 +26,7 @@ function choose(id, change) {
 }
 
 function stationWords({ name, lamp, readings }) {
-  const latest = readings.filter(each => !each.replacedBy).sort((one, other) => Date.parse(one.readAt) - Date.parse(other.readAt)).at(-1);
+  const latest = readings.filter(each => !each.replacedBy && !setAsideReason(each)).sort((one, other) => Date.parse(one.readAt) - Date.parse(other.readAt)).at(-1);
   const light = latest ? t('page.bench.lightAt', { time: clock(latest.readAt) }) : t('page.bench.lightMissing');
   return html`<span><strong>${name}</strong> <span class="soft small">${t(`catalogue.lamp.${lamp}`)} · ${light}</span></span>`;
 }

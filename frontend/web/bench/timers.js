@@ -49,5 +49,5 @@ export function settledFrom(cell) {
 export function comeBackAt(result, readings) {
   const remark = (result?.notes ?? []).find(({ key: name }) => name === 'standing.settling');
   const latest = readings.filter(({ kind, acceptedAt }) => kind === 'light' && acceptedAt).at(-1);
-  return remark && latest ? Date.parse(latest.acceptedAt) + remark.values.minutes * MINUTE_MS : null;
+  return remark && latest ? Date.parse(latest.readAt) + remark.values.minutes * MINUTE_MS : null;
 }

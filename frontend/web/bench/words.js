@@ -13,9 +13,25 @@ export const place = number => t(`page.bench.place.${ORDINAL.select(number)}`, {
 export function readingWords(reading, units) {
   const parts = reading.kind === 'sweep' ? [t('page.bench.points', { points: reading.points.length })]
     : reading.kind === 'toggles' ? [t('page.bench.openings', { times: openings(reading) })]
-    : [amountWords(reading.voltageV, 'V', reading.voltage, units), amountWords(reading.currentA, 'A', reading.current, units)];
+    : [amountWords(reading.voltageV, 'V', reading.voltage, units), amountWords(reading.currentA, 'A', reading.current, units), swappedWords(reading, units)];
   const sentence = parts.filter(Boolean).join(', ');
-  return reading.acceptedAt ? t('page.bench.readingAt', { reading: sentence, time: clock(reading.acceptedAt) }) : sentence;
+  return reading.readAt ? t('page.bench.readingAt', { reading: sentence, time: clock(reading.readAt) }) : sentence;
+}
+
+/** "leads swapped −3 mV, 0 A" where the leads were swapped: the zero lies in the middle of both ways. */
+function swappedWords({ voltageV, currentA, meterZeroV, meterZeroA, swappedVoltage, swappedCurrent }, units) {
+  const parts = [
+    amountWords(meterZeroV == null ? null : 2 * meterZeroV - voltageV, 'V', swappedVoltage, units),
+    amountWords(meterZeroA == null ? null : 2 * meterZeroA - currentA, 'A', swappedCurrent, units),
+  ].filter(Boolean);
+  return parts.length ? t('page.bench.leads.swapped', { reading: parts.join(', ') }) : null;
+}
+
+/** Who corrected an earlier reading by this one, when and why, or null. */
+export function correctedWords({ readAt, acceptedAt, by, reason }) {
+  if (!acceptedAt || readAt === acceptedAt) return null;
+  const words = t(by === 'teacher' ? 'page.bench.correctedBy.teacher' : 'page.bench.correctedBy.team', { time: clock(acceptedAt) });
+  return reason ? `${words} ${t('page.quoted', { words: reason })}` : words;
 }
 
 /** Why a teacher keeps this reading out of every result, or null. */

@@ -6,7 +6,10 @@ import { t } from '../core/texts.js';
 import '../entry/entry.js';
 import { checkEntries } from '../entry/check.js';
 import { PageElement, html, nothing } from '../kit/kit.js';
-import { readingWords, setAsideReason } from '../bench/words.js';
+import { correctedWords, readingWords, setAsideReason } from '../bench/words.js';
+import './sweep-correction.js';
+
+const CORRECTED = ['dark', 'light', 'sweep'];
 
 /**
  * `reading` as the server answers it, `flags` the matters of the attention list about it, `fixed` while results are final.
@@ -34,6 +37,7 @@ class ReadingLine extends PageElement {
       <div class="flow-tight"><p><strong>${t(`page.bench.reading.${reading.kind}`)}</strong> ${this.station ? html`<span class="soft">${this.station.name}</span>` : nothing}</p>
         <p class="number-line">${readingWords(reading, this.catalogue.units)}</p>
         ${reading.replacedBy ? html`<p class="soft small">${t('page.desk.corrected')}</p>` : nothing}
+        ${correctedWords(reading) ? html`<p class="soft small">${correctedWords(reading)}</p>` : nothing}
         ${this.setAside ? html`<p class="small"><span class="tag unusual">${t('page.desk.setAside')}</span> ${this.setAside}</p>` : nothing}
         ${reading.setAside.length > 1 || reading.setAside.length && !this.setAside ? this.#history() : nothing}
         ${this.flags.map(flag => html`<p class="small"><span class="tag unusual"><bw-icon name="unusual"></bw-icon>${t(`page.desk.attention.${flag.key}`, flag.values)}</span></p>`)}
@@ -46,11 +50,11 @@ class ReadingLine extends PageElement {
   }
 
   #actions() {
-    if (this.doing === 'correct') return this.#correction();
+    if (this.doing === 'correct') return this.reading.kind === 'sweep' ? this.#sweep() : this.#correction();
     if (this.doing === 'aside') return this.#reason();
-    const tellsWhich = t('page.desk.ofReading', { reading: t(`page.bench.reading.${this.reading.kind}`), time: clock(this.reading.acceptedAt) });
+    const tellsWhich = t('page.desk.ofReading', { reading: t(`page.bench.reading.${this.reading.kind}`), time: clock(this.reading.readAt) });
     return html`<div class="steps">
-      ${this.reading.kind === 'sweep' || this.setAside ? nothing : this.#button('page.desk.correct', tellsWhich, () => this.#begin('correct'))}
+      ${!CORRECTED.includes(this.reading.kind) || this.setAside ? nothing : this.#button('page.desk.correct', tellsWhich, () => this.#begin('correct'))}
       ${this.setAside ? this.#button('page.desk.takeBackReading', tellsWhich, () => this.#write(null)) : this.#button('page.desk.setAsideDo', tellsWhich, () => this.#begin('aside'))}
       ${this.flags.length ? this.#button('page.desk.looksRight', tellsWhich, () => this.#accept()) : nothing}</div>`;
   }
@@ -63,15 +67,25 @@ class ReadingLine extends PageElement {
       ${this.#notNow()}`;
   }
 
-  #correction() {
-    return html`<bw-form .label=${t('page.desk.correctSend')} .send=${this.#correct} .fields=${html`${this.#entry('voltage')}${this.#entry('current')}`}></bw-form>
+  #sweep() {
+    return html`<bw-sweep-correction .reading=${this.reading} .catalogue=${this.catalogue} @corrected=${() => this.#done()}></bw-sweep-correction>
       ${this.#notNow()}`;
   }
 
-  #entry(key) {
+  #correction() {
+    const { kind } = this.reading;
+    return html`<bw-form .label=${t('page.desk.correctSend')} .send=${this.#correct} .fields=${html`
+      ${this.#entry('voltage', `page.bench.voltage.${kind}`)}${this.#entry('current', `page.bench.current.${kind}`)}
+      ${kind === 'dark' ? html`${this.#entry('swappedVoltage', 'page.bench.voltage.swapped')}${this.#entry('swappedCurrent', 'page.bench.current.swapped')}` : nothing}
+      <bw-field name="reason" maxlength="120" .label=${t('page.bench.correctionReason')} .hint=${t('page.desk.correctionReasonHint')}></bw-field>`}></bw-form>
+      ${this.#notNow()}`;
+  }
+
+  #entry(name, label) {
     const { fields, units } = this.catalogue;
-    return html`<bw-entry .name=${key} .label=${t(`page.bench.${key}.${this.reading.kind}`)} .field=${fields.find(field => field.key === key)} .units=${units}
-      .value=${this.typed[key] ?? this.reading[key] ?? {}} @entered=${event => { this.typed = { ...this.typed, [key]: event.detail }; }}></bw-entry>`;
+    const key = /voltage/i.test(name) ? 'voltage' : 'current';
+    return html`<bw-entry ?optional=${name !== key} .name=${name} .label=${t(label)} .field=${fields.find(field => field.key === key)} .units=${units}
+      .value=${this.typed[name] ?? this.reading[name] ?? {}} @entered=${event => { this.typed = { ...this.typed, [name]: event.detail }; }}></bw-entry>`;
   }
 
   #notNow = () => html`<button class="button plain" @click=${() => this.#begin(null)}>${t('page.desk.notNow')}</button>`;
@@ -83,13 +97,14 @@ class ReadingLine extends PageElement {
     if (doing) this.updateComplete.then(() => this.querySelector('bw-field, bw-entry')?.focus());
   }
 
-  #correct = async () => {
+  /** A pair of leads that no meter's zero explains is kept as it is: the teacher has just looked at it. */
+  #correct = async ({ reason }) => {
     const { ready, unusual } = await checkEntries(this);
     if (!ready) return;
-    const [voltage, current] = [...this.querySelectorAll('bw-entry')].map(entry => entry.typed);
+    const [voltage, current, swappedVoltage = null, swappedCurrent = null] = [...this.querySelectorAll('bw-entry')].map(entry => entry.typed);
     await put(`/api/readings/${this.key}`, {
-      cellId: this.reading.cellId, kind: this.reading.kind, stationId: this.reading.stationId, voltage, current, points: null,
-      unusualConfirmed: unusual, replaces: this.reading.id, noticedAt: new Date().toISOString(),
+      cellId: this.reading.cellId, kind: this.reading.kind, stationId: this.reading.stationId, voltage, current, swappedVoltage, swappedCurrent, points: null,
+      unusualConfirmed: unusual || swappedVoltage != null || swappedCurrent != null, replaces: this.reading.id, reason: reason.trim() || null, noticedAt: new Date().toISOString(),
     });
     this.#done();
   };

@@ -1,5 +1,6 @@
 /** The sentences of a numeric entry: amounts and ranges in the unit the person chose. */
 import { fixed, plain } from '../core/format.js';
+import { GROUP } from '../core/language.js';
 
 /** The sign to show beside a number; nothing beside a plain one. */
 export const symbolOf = unit => (unit.key === 'one' ? '' : unit.symbols[0]);
@@ -30,5 +31,5 @@ export function range(lowSi, highSi, unit) {
 function digits(amount, unit) {
   const step = amount.resolutionSi / unit.toSi;
   const decimals = Math.min(9, Math.max(0, -Math.floor(Math.log10(step) + 1e-6)));
-  return fixed((amount.valueSi - unit.offsetSi) / unit.toSi, decimals).replaceAll(',', '\u202f');
+  return fixed((amount.valueSi - unit.offsetSi) / unit.toSi, decimals).replaceAll(GROUP, '\u202f');
 }

@@ -17,6 +17,7 @@ import org.berrywatt.meter.Multimeter;
 import org.berrywatt.quantity.Amount;
 import org.berrywatt.quantity.TypedNumber;
 import org.berrywatt.quantity.Understanding.Understood;
+import org.berrywatt.reading.Covered;
 import org.berrywatt.reading.DarkThresholds;
 import org.berrywatt.reading.Fields;
 import org.berrywatt.reading.Plausibility;
@@ -93,7 +94,7 @@ class CommonPracticeTest {
     @Test
     void aCellThatAnswersToATorchIsASolarCell() {
         var found = SolarCheck.classify(
-                terminals(0.5e-3, 0.1e-6),
+                Covered.oneWay(terminals(0.5e-3, 0.1e-6)),
                 List.of(new Lit(terminals(45e-3, 30e-6), Ultraviolet.POOR)),
                 null,
                 DarkThresholds.usual());

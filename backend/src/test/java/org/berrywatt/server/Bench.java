@@ -83,8 +83,8 @@ public final class Bench {
                 teamId,
                 label,
                 List.of(
-                        new BuildValue("dyeSource", "hibiscus", null),
-                        new BuildValue("bakeTemperature", "450", "degC")),
+                        new BuildValue("dyeSource", "hibiscus", null, null),
+                        new BuildValue("bakeTemperature", "450", "degC", null)),
                 new Typed("15 x 15", "mm"),
                 NOTICED);
     }
@@ -98,11 +98,13 @@ public final class Bench {
     }
 
     public static ReadingRequest darkRequest(UUID cellId, Typed voltage) {
-        return new ReadingRequest(cellId, "dark", null, voltage, new Typed("0", "uA"), null, false, null, NOTICED);
+        return new ReadingRequest(
+                cellId, "dark", null, voltage, new Typed("0", "uA"), null, null, null, false, null, null, NOTICED);
     }
 
     public static ReadingRequest lightRequest(UUID cellId, UUID stationId, Typed voltage, Typed current) {
-        return new ReadingRequest(cellId, "light", stationId, voltage, current, null, false, null, NOTICED);
+        return new ReadingRequest(
+                cellId, "light", stationId, voltage, current, null, null, null, false, null, null, NOTICED);
     }
 
     /** Signs a team off for a zone for an hour from now. */

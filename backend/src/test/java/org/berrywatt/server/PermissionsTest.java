@@ -21,9 +21,12 @@ import org.berrywatt.contract.PlanChangeRequest;
 import org.berrywatt.contract.PlanRequest;
 import org.berrywatt.contract.PlannedCellRequest;
 import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.contract.SetAsideRequest;
 import org.berrywatt.contract.SheetRequest;
 import org.berrywatt.contract.SignOffRequest;
 import org.berrywatt.contract.SignOffsAnswer;
+import org.berrywatt.contract.SpectrumRequest;
+import org.berrywatt.contract.StationCorrectionRequest;
 import org.berrywatt.contract.StationRequest;
 import org.berrywatt.contract.TeamRequest;
 import org.berrywatt.contract.TimerRequest;
@@ -74,6 +77,12 @@ class PermissionsTest {
                 Map.entry("read a station's light", this::readLight),
                 Map.entry("see who leans on a light", by -> by.get("/api/stations/{id}/cells", station)),
                 Map.entry("ask about a correction", this::askAboutCorrection),
+                Map.entry("correct a station", this::correctStation),
+                Map.entry("ask about a station", this::askAboutStation),
+                Map.entry("give a spectrum", this::giveSpectrum),
+                Map.entry("ask about a spectrum", this::askAboutSpectrum),
+                Map.entry("set a light reading aside", by -> by.put(aside(), "/api/light-set-asides/{id}", fresh())),
+                Map.entry("ask about a light set aside", by -> by.post(aside(), "/api/light-set-asides/preview")),
                 Map.entry("read how even a light is", this::readGrid),
                 Map.entry("choose the control cell", this::chooseControl),
                 Map.entry("see the control cell", by -> by.get("/api/labdays/{id}/control-cell", day())),
@@ -123,6 +132,12 @@ class PermissionsTest {
         "see the control cell,   401, 403, 200, 200, 200",
         "see who leans on a light, 401, 403, 403, 403, 200",
         "ask about a correction, 401, 403, 403, 403, 404",
+        "correct a station,      401, 403, 403, 403, 200",
+        "ask about a station,    401, 403, 403, 403, 200",
+        "give a spectrum,        401, 403, 403, 403, 200",
+        "ask about a spectrum,   401, 403, 403, 403, 200",
+        "set a light reading aside, 401, 403, 403, 403, 404",
+        "ask about a light set aside, 401, 403, 403, 403, 404",
         "list stations,          401, 403, 200, 200, 200",
         "enter a reading,        401, 403, 403, 200, 200",
         "list readings,          401, 403, 403, 200, 200",
@@ -245,6 +260,34 @@ class PermissionsTest {
     private MvcTestResult setUpStation(Api by) {
         var setup = new StationRequest(day(), "Window", "window", "luxMeter", null, null);
         return by.put(setup, "/api/stations/{id}", fresh());
+    }
+
+    private MvcTestResult correctStation(Api by) {
+        return by.put(corrected(), "/api/stations/{id}/corrections/{correction}", station, fresh());
+    }
+
+    private MvcTestResult askAboutStation(Api by) {
+        return by.post(corrected(), "/api/stations/{id}/corrections/preview", station);
+    }
+
+    private static StationCorrectionRequest corrected() {
+        return new StationCorrectionRequest("coolLed", "luxMeter", null, null, "It was the LED lamp");
+    }
+
+    private MvcTestResult giveSpectrum(Api by) {
+        return by.put(flat(), "/api/stations/{id}/spectra/{spectrum}", station, fresh());
+    }
+
+    private MvcTestResult askAboutSpectrum(Api by) {
+        return by.post(flat(), "/api/stations/{id}/spectra/preview", station);
+    }
+
+    private static SpectrumRequest flat() {
+        return new SpectrumRequest("Flat", "400,1\n700,1");
+    }
+
+    private static SetAsideRequest aside() {
+        return new SetAsideRequest(fresh(), "A hand over the meter");
     }
 
     private MvcTestResult readLight(Api by) {

@@ -176,8 +176,8 @@ public final class Rehearsal {
             @Nullable String current,
             @Nullable List<SweepPoint> points) {
         UUID id = UUID.randomUUID();
-        var request =
-                new ReadingRequest(cellId, kind, stationId, typed(voltage), typed(current), points, true, null, now);
+        var request = new ReadingRequest(
+                cellId, kind, stationId, typed(voltage), typed(current), null, null, points, true, null, null, now);
         server.getBean(Readings.class).put(id, request, reader, now);
         return id;
     }

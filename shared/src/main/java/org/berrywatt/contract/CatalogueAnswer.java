@@ -3,7 +3,11 @@ package org.berrywatt.contract;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Everything a form needs to know: fields with units and ranges, build parameters, stages, lamps, rules. */
+/**
+ * Everything a form needs to know: fields with units and ranges, build parameters, stages, lamps, rules.
+ *
+ * @param meterZeroSteps steps of the last digit that a meter's zero is off at most; more is asked about
+ */
 public record CatalogueAnswer(
         List<Unit> units,
         List<Field> fields,
@@ -11,7 +15,8 @@ public record CatalogueAnswer(
         List<StageChoice> stages,
         List<String> lamps,
         List<String> instruments,
-        List<MetricChoice> metrics) {
+        List<MetricChoice> metrics,
+        int meterZeroSteps) {
 
     /**
      * What a day may rank by, the default first.
@@ -49,9 +54,15 @@ public record CatalogueAnswer(
      * @param kind {@code "number"} or {@code "sort"}
      * @param field key of the numeric field that describes it, for numbers
      * @param levels level keys to choose from, for sorts
+     * @param openLevels those of them that need the team's own words
      */
     public record Parameter(
-            String key, String stage, String kind, @Nullable String field, List<String> levels) {}
+            String key,
+            String stage,
+            String kind,
+            @Nullable String field,
+            List<String> levels,
+            List<String> openLevels) {}
 
     /** A stage with the kinds of failure that may end it. */
     public record StageChoice(String key, List<String> failures, boolean hot) {}

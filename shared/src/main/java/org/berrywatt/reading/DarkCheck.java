@@ -14,6 +14,9 @@ import java.util.List;
  * <p>Light's own part is the change from dark to light; subtracting is right for the current at short circuit. Voltages of
  * the two are compared but never subtracted from each other for a result: the device is not linear. Where a current was not
  * read in both, the voltage stands in for it.
+ *
+ * <p>Where the covered cell was read with the leads both ways, what kept its sign is the meter's zero and no battery's; see
+ * {@link LeadSwap}.
  */
 public final class DarkCheck {
 
@@ -29,10 +32,11 @@ public final class DarkCheck {
      * @param light the same cell under light
      * @throws IllegalArgumentException when neither voltage nor current was read both in the dark and under light
      */
-    public static Classification classify(Terminals dark, Terminals light, DarkThresholds limits) {
+    public static Classification classify(Covered dark, Terminals light, DarkThresholds limits) {
+        Terminals own = dark.own();
         DarkEvidence evidence = new DarkEvidence(
-                LightChange.of(dark.voltageV(), light.voltageV()),
-                LightChange.of(dark.currentA(), light.currentA()),
+                LightChange.of(own.voltageV(), dark.shown().voltageV(), light.voltageV()),
+                LightChange.of(own.currentA(), dark.shown().currentA(), light.currentA()),
                 limits);
         if (!(evidence.largestVoltage().value() <= limits.highestVoltageV())) {
             return found(GALVANIC, evidence.largestVoltage());

@@ -34,7 +34,7 @@ public final class SolarCheck {
      *     the dark and under the latest light
      */
     public static Classification classify(
-            Terminals dark, List<Lit> history, @Nullable LightToggles toggles, DarkThresholds limits) {
+            Covered dark, List<Lit> history, @Nullable LightToggles toggles, DarkThresholds limits) {
         if (history.isEmpty()) {
             throw new IllegalArgumentException("a cell's class needs a reading under light");
         }
@@ -46,7 +46,7 @@ public final class SolarCheck {
     }
 
     private static Optional<Classification> oxideOnly(
-            Terminals dark, List<Lit> history, Classification latest, DarkThresholds limits) {
+            Covered dark, List<Lit> history, Classification latest, DarkThresholds limits) {
         if (!(latest.solarClass().counts() || latest.solarClass() == SolarClass.NO_RESPONSE)) {
             return Optional.empty();
         }
@@ -59,10 +59,10 @@ public final class SolarCheck {
     }
 
     private static Optional<Classification> latest(
-            Terminals dark, List<Lit> history, Ultraviolet ultraviolet, DarkThresholds limits) {
+            Covered dark, List<Lit> history, Ultraviolet ultraviolet, DarkThresholds limits) {
         return history.stream()
                 .filter(lit -> lit.ultraviolet() == ultraviolet)
-                .filter(lit -> comparable(dark, lit.terminals()))
+                .filter(lit -> comparable(dark.shown(), lit.terminals()))
                 .reduce((earlier, later) -> later)
                 .map(lit -> DarkCheck.classify(dark, lit.terminals(), limits));
     }

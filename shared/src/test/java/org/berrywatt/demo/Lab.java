@@ -12,6 +12,7 @@ import org.berrywatt.normalise.CellMeasurement;
 import org.berrywatt.normalise.Normalisation;
 import org.berrywatt.normalise.Reference;
 import org.berrywatt.quantity.Area;
+import org.berrywatt.reading.Covered;
 import org.berrywatt.reading.DarkCheck;
 import org.berrywatt.reading.DarkThresholds;
 import org.berrywatt.reading.SolarClass;
@@ -35,7 +36,7 @@ final class Lab {
         List<Row> light = valid(cell, "light");
         return IntStream.range(0, light.size())
                 .mapToObj(visit -> DarkCheck.classify(
-                                MeterBook.terminals(dark.get(visit)),
+                                Covered.oneWay(MeterBook.terminals(dark.get(visit))),
                                 MeterBook.terminals(light.get(visit)),
                                 DarkThresholds.usual())
                         .solarClass())

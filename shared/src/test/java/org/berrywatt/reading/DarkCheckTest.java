@@ -111,7 +111,8 @@ class DarkCheckTest {
     @Test
     void keepsToTheThresholdsOfTheDay() {
         DarkThresholds strict = new DarkThresholds(3, 0.01, 0.02, 0.050, 0.2, 0.9);
-        assertThat(DarkCheck.classify(read(10, 9), read(420, 90), strict).solarClass())
+        assertThat(DarkCheck.classify(Covered.oneWay(read(10, 9)), read(420, 90), strict)
+                        .solarClass())
                 .isEqualTo(GALVANIC);
     }
 
@@ -136,7 +137,7 @@ class DarkCheckTest {
     }
 
     private static Classification classify(Terminals dark, Terminals light) {
-        return DarkCheck.classify(dark, light, DarkThresholds.usual());
+        return DarkCheck.classify(Covered.oneWay(dark), light, DarkThresholds.usual());
     }
 
     private static Terminals read(double millivolts, double microamperes) {

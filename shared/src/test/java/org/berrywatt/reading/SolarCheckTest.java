@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
  * (band gap of anatase 3.2 eV); other signatures are common practice, no source.
  */
 class SolarCheckTest {
-    private static final Terminals DARK = read(1, 0);
+    private static final Covered DARK = Covered.oneWay(read(1, 0));
 
     @Test
     void findsBareOxideWhereTheSunAnswersAndTheLedDoesNot() {

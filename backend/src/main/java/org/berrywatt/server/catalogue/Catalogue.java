@@ -16,6 +16,7 @@ import org.berrywatt.quantity.Field;
 import org.berrywatt.quantity.MeasuringUnit;
 import org.berrywatt.quantity.Units;
 import org.berrywatt.reading.Fields;
+import org.berrywatt.reading.LeadSwap;
 
 /** The catalogues of the science as they travel. */
 final class Catalogue {
@@ -30,7 +31,8 @@ final class Catalogue {
                 Arrays.stream(Stage.values()).map(Catalogue::stage).toList(),
                 keys(Arrays.stream(Lamp.values()).map(Lamp::key)),
                 keys(Arrays.stream(Instrument.values()).map(Instrument::key)),
-                Metric.all().stream().map(Catalogue::metric).toList());
+                Metric.all().stream().map(Catalogue::metric).toList(),
+                LeadSwap.ZERO_STEPS);
     }
 
     private static CatalogueAnswer.Unit unit(MeasuringUnit unit) {
@@ -56,7 +58,8 @@ final class Catalogue {
                 parameter.stage().key(),
                 parameter.kind().key(),
                 field == null ? null : field.key(),
-                parameter.levelKeys());
+                parameter.levelKeys(),
+                parameter.openLevelKeys());
     }
 
     private static CatalogueAnswer.StageChoice stage(Stage stage) {

@@ -102,15 +102,18 @@ final class Requests {
                 names.ofNullable(row.idOrNothing("station_id")),
                 row.typedOrNothing("voltage"),
                 row.typedOrNothing("current"),
+                null,
+                null,
                 sweep(row),
                 row.yes("unusual_confirmed"),
                 names.ofNullable(row.idOrNothing("replaces")),
+                null,
                 row.at());
     }
 
     private List<BuildValue> recipe(Row cell) {
         return recipes.getOrDefault(cell.text("id"), List.of()).stream()
-                .map(row -> new BuildValue(row.text("parameter"), row.text("text"), row.textOrNothing("unit")))
+                .map(row -> new BuildValue(row.text("parameter"), row.text("text"), row.textOrNothing("unit"), null))
                 .toList();
     }
 

@@ -45,7 +45,7 @@ final class CellMatters {
     /** A missing dark check is missing since the first reading; all else was told by the last. */
     private static Instant since(Kind kind, List<RecordedReading> readings) {
         return readings.get(kind == Kind.NO_DARK_CHECK ? 0 : readings.size() - 1)
-                .acceptedAt();
+                .readAt();
     }
 
     private static Optional<Kind> kind(String remark) {

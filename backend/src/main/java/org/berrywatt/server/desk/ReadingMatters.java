@@ -45,7 +45,7 @@ final class ReadingMatters {
                         cell.teamId(),
                         cell.id(),
                         reading.stationId(),
-                        reading.acceptedAt(),
+                        reading.readAt(),
                         Map.of("cell", cell.label()),
                         null));
     }
@@ -73,8 +73,8 @@ final class ReadingMatters {
     private static Optional<Matter> apart(Cell cell, RecordedReading before, RecordedReading after) {
         double difference =
                 Math.max(difference(before.voltage(), after.voltage()), difference(before.current(), after.current()));
-        boolean together = Objects.equals(before.stationId(), after.stationId())
-                && isSoon(before.acceptedAt(), after.acceptedAt());
+        boolean together =
+                Objects.equals(before.stationId(), after.stationId()) && isSoon(before.readAt(), after.readAt());
         return together && difference > ALIKE
                 ? Optional.of(new Matter(
                         Kind.APART,
@@ -82,7 +82,7 @@ final class ReadingMatters {
                         cell.teamId(),
                         cell.id(),
                         after.stationId(),
-                        after.acceptedAt(),
+                        after.readAt(),
                         Map.of("cell", cell.label(), "percent", Math.rint(difference * PERCENT)),
                         null))
                 : Optional.empty();

@@ -36,7 +36,7 @@ final class StationMatters {
 
     private static Optional<Matter> dark(Station station, List<RecordedReading> here) {
         return here.stream()
-                .map(RecordedReading::acceptedAt)
+                .map(RecordedReading::readAt)
                 .min(Instant::compareTo)
                 .map(since -> Matter.ofStation(
                         Kind.STATION_DARK, station, since, Map.of("station", station.name(), "cells", cells(here))));
@@ -44,7 +44,7 @@ final class StationMatters {
 
     private static Optional<Matter> stale(Station station, List<RecordedReading> here, Instant lit, Instant now) {
         Instant staleAt = lit.plus(Duration.ofMinutes(station.lamp().staleAfterMinutes()));
-        boolean inUse = here.stream().anyMatch(reading -> reading.acceptedAt().isAfter(now.minus(IN_USE)));
+        boolean inUse = here.stream().anyMatch(reading -> reading.readAt().isAfter(now.minus(IN_USE)));
         return inUse && now.isAfter(staleAt)
                 ? Optional.of(Matter.ofStation(
                         Kind.STATION_STALE,

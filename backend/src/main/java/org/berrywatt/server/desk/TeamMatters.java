@@ -84,7 +84,7 @@ final class TeamMatters {
                 .flatMap(cell -> Stream.concat(
                         Stream.of(cell.registeredAt()), cell.outcomes().stream().map(StageOutcome::acceptedAt)));
         Stream<Instant> read =
-                cells.stream().flatMap(cell -> record.readingsOf(cell).stream()).map(RecordedReading::acceptedAt);
+                cells.stream().flatMap(cell -> record.readingsOf(cell).stream()).map(RecordedReading::readAt);
         Stream<Instant> heard = record.phones().stream()
                 .filter(phone -> phone.teamId().equals(team.id()))
                 .map(Phone::seenAt);

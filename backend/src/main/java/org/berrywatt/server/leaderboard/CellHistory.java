@@ -96,7 +96,7 @@ record CellHistory(List<LitReading> readings, List<Instant> refills) {
     }
 
     private Optional<Remark> settling(RecordedReading counting) {
-        var series = series(counting.stationId(), counting.acceptedAt());
+        var series = series(counting.stationId(), counting.readAt());
         return series.isEmpty()
                 ? Optional.empty()
                 : Remarks.settling(
@@ -121,10 +121,8 @@ record CellHistory(List<LitReading> readings, List<Instant> refills) {
 
     private Optional<Remark> linearity(RecordedReading counting, Estimate darkA) {
         var near = readings.stream()
-                .filter(reading -> Duration.between(reading.at(), counting.acceptedAt())
-                                .abs()
-                                .compareTo(SAME_CELL)
-                        <= 0)
+                .filter(reading ->
+                        Duration.between(reading.at(), counting.readAt()).abs().compareTo(SAME_CELL) <= 0)
                 .toList();
         var points = near.stream()
                 .flatMap(reading -> reading.photocurrent(darkA, light(reading, near)).stream())
@@ -150,11 +148,11 @@ record CellHistory(List<LitReading> readings, List<Instant> refills) {
 
     private static Optional<LitReading> lit(Cell cell, RecordedReading reading, DayRecord day) {
         return day.stationOf(reading)
-                .flatMap(station -> CellLight.of(cell, station, reading.acceptedAt())
+                .flatMap(station -> CellLight.of(cell, station, reading.readAt())
                         .map(light -> new LitReading(
                                 station.id(),
                                 station.lamp(),
-                                reading.acceptedAt(),
+                                reading.readAt(),
                                 Meter.terminals(reading),
                                 light.irradiance(),
                                 light.placeUncertainty())));

@@ -53,7 +53,7 @@ final class CellJudge {
     private Judged judge(Gathered gathered, ReadCell read) {
         try {
             Classification found = classified(gathered, read);
-            List<Remark> told = gathered.history().remarks(read.underLight(), read.darkA());
+            List<Remark> told = told(gathered, read);
             return found.solarClass().counts()
                     ? counts(gathered, found, told, Normalisation.of(read.measurement(), reference))
                     : waiting(gathered, Remarks.classified(found));
@@ -64,11 +64,17 @@ final class CellJudge {
         }
     }
 
+    private static List<Remark> told(Gathered gathered, ReadCell read) {
+        List<Remark> history = gathered.history().remarks(read.underLight(), read.darkA());
+        return Stream.concat(history.stream(), Remarks.meterZero(read.covered()))
+                .toList();
+    }
+
     private static Classification classified(Gathered gathered, ReadCell read) {
         Ultraviolet ultraviolet =
                 gathered.station().map(it -> it.lamp().ultraviolet()).orElse(Ultraviolet.POOR);
         return read.classification(
-                gathered.history().litBefore(read.underLight().acceptedAt()), ultraviolet);
+                gathered.history().litBefore(read.underLight().readAt()), ultraviolet);
     }
 
     private static Judged waiting(Gathered gathered, Remark why) {

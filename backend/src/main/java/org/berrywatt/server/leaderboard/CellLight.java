@@ -55,7 +55,7 @@ final class CellLight {
                 .toList();
         StationLight light = StationLight.at(station.lamp(), read, at);
         return new LightAtCell(
-                EffectiveIrradiance.of(station.lamp(), station.instrument(), dyeOf(cell), light.raw(), lux),
+                EffectiveIrradiance.of(station.source(), station.instrument(), dyeOf(cell), light.raw(), lux),
                 station.id().toString(),
                 light.stale(),
                 station.placeUncertainty());

@@ -63,7 +63,7 @@ record Evidence(
     private static Optional<RecordedReading> nearestDark(RecordedReading light, List<RecordedReading> readings) {
         return darks(readings)
                 .min(Comparator.<RecordedReading, Duration>comparing(dark -> apart(dark, light))
-                        .thenComparing(RecordedReading::acceptedAt, Comparator.reverseOrder()));
+                        .thenComparing(RecordedReading::readAt, Comparator.reverseOrder()));
     }
 
     private static Optional<RecordedReading> lastDark(List<RecordedReading> readings) {
@@ -80,6 +80,6 @@ record Evidence(
     }
 
     private static Duration apart(RecordedReading one, RecordedReading other) {
-        return Duration.between(one.acceptedAt(), other.acceptedAt()).abs();
+        return Duration.between(one.readAt(), other.readAt()).abs();
     }
 }

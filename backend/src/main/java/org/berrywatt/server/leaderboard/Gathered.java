@@ -30,9 +30,9 @@ record Gathered(
         List<RecordedReading> all = day.readingsOf(cell);
         return all.stream()
                 .filter(reading -> reading.kind().isUnderLight())
-                .map(RecordedReading::writtenBy)
+                .map(RecordedReading::readBy)
                 .filter(other -> evidence.underLight()
-                        .filter(counting -> !counting.writtenBy().equals(other))
+                        .filter(counting -> !counting.readBy().equals(other))
                         .isPresent())
                 .distinct()
                 .map(other -> of(cell, day, readBy(other, all)))
@@ -42,7 +42,7 @@ record Gathered(
     private static List<RecordedReading> readBy(String person, List<RecordedReading> all) {
         return all.stream()
                 .filter(reading ->
-                        !reading.kind().isUnderLight() || reading.writtenBy().equals(person))
+                        !reading.kind().isUnderLight() || reading.readBy().equals(person))
                 .toList();
     }
 
@@ -51,7 +51,7 @@ record Gathered(
         Evidence evidence = Evidence.among(readings);
         Optional<Station> station = evidence.underLight().flatMap(day::stationOf);
         Optional<LightAtCell> light = evidence.underLight()
-                .flatMap(reading -> station.flatMap(it -> CellLight.of(cell, it, reading.acceptedAt())));
+                .flatMap(reading -> station.flatMap(it -> CellLight.of(cell, it, reading.readAt())));
         return new Gathered(cell, evidence, station, light, CellHistory.of(cell, readings, day));
     }
 

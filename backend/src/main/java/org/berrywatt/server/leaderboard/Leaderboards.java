@@ -11,6 +11,7 @@ import org.berrywatt.contract.LightUseAnswer;
 import org.berrywatt.contract.SettlingAnswer;
 import org.berrywatt.contract.calculation.NormalisationRequest;
 import org.berrywatt.leaderboard.Rule;
+import org.berrywatt.light.Lamp;
 import org.berrywatt.normalise.Reference;
 import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.labday.LabDay;
@@ -61,8 +62,8 @@ public class Leaderboards {
         return new LightUses(record, station, new CellJudge(record, known)).all();
     }
 
-    /** What would move if a station's light had been read otherwise; the board of the day stays as it is. */
-    LightPreviewAnswer ifLightWere(Station corrected) {
+    /** What would move if a station were another; the board of the day stays as it is. */
+    LightPreviewAnswer ifStationWere(Station corrected) {
         DayRecord record = records.of(corrected.labDayId());
         return LightMoves.between(
                 new TeamStandings(record, known, boards).ranked(),
@@ -88,9 +89,13 @@ public class Leaderboards {
                 rating.rate(cell), rating.rule(), numbers(cell, record).orElse(null));
     }
 
+    /** For the calculator, which knows lamps by their kind; a spectrum of some station is too long for an address. */
     private static Optional<NormalisationRequest> numbers(Cell cell, DayRecord record) {
         LabDay day = record.day();
         Reference reference = new Reference(day.referenceIrradianceWm2(), day.referenceAreaM2());
-        return Gathered.of(cell, record).complete().map(read -> CellNumbers.of(read, reference));
+        return Gathered.of(cell, record)
+                .complete()
+                .filter(read -> read.light().irradiance().lamp() instanceof Lamp)
+                .map(read -> CellNumbers.of(read, reference));
     }
 }

@@ -1,12 +1,17 @@
 package org.berrywatt.server.leaderboard;
 
+import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
 import org.berrywatt.contract.LightPreviewAnswer;
 import org.berrywatt.contract.LightPreviewRequest;
 import org.berrywatt.contract.LightUseAnswer;
 import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.contract.SetAsideRequest;
+import org.berrywatt.contract.SpectrumRequest;
+import org.berrywatt.contract.StationCorrectionRequest;
 import org.berrywatt.server.access.Caller;
+import org.berrywatt.server.light.StationChanges;
 import org.berrywatt.server.light.Stations;
 import org.berrywatt.server.platform.Refusal;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -20,10 +25,14 @@ import org.springframework.web.bind.annotation.RestController;
 class LightController {
 
     private final Stations stations;
+    private final StationChanges changes;
     private final Leaderboards leaderboards;
+    private final Clock clock;
 
-    LightController(Stations stations, Leaderboards leaderboards) {
+    LightController(Stations stations, StationChanges changes, Leaderboards leaderboards, Clock clock) {
         this.stations = stations;
+        this.changes = changes;
+        this.clock = clock;
         this.leaderboards = leaderboards;
     }
 
@@ -35,6 +44,21 @@ class LightController {
 
     @PostMapping("/api/irradiances/{id}/preview")
     LightPreviewAnswer preview(@PathVariable UUID id, @RequestBody LightPreviewRequest request, Caller caller) {
-        return leaderboards.ifLightWere(stations.ifCorrected(id, request.reading(), caller));
+        return leaderboards.ifStationWere(stations.ifCorrected(id, request.reading(), caller));
+    }
+
+    @PostMapping("/api/light-set-asides/preview")
+    LightPreviewAnswer preview(@RequestBody SetAsideRequest request, Caller caller) {
+        return leaderboards.ifStationWere(changes.ifSetAside(request, caller, clock.instant()));
+    }
+
+    @PostMapping("/api/stations/{id}/corrections/preview")
+    LightPreviewAnswer preview(@PathVariable UUID id, @RequestBody StationCorrectionRequest request, Caller caller) {
+        return leaderboards.ifStationWere(changes.ifCorrected(id, request, caller));
+    }
+
+    @PostMapping("/api/stations/{id}/spectra/preview")
+    LightPreviewAnswer preview(@PathVariable UUID id, @RequestBody SpectrumRequest request, Caller caller) {
+        return leaderboards.ifStationWere(changes.ifLitBy(id, request, caller));
     }
 }

@@ -38,8 +38,7 @@ record LightUses(DayRecord day, Station station, CellJudge judge) {
     private boolean leansOn(Cell cell, LightReading reading) {
         return Evidence.among(day.readingsOf(cell))
                 .underLight()
-                .filter(counting ->
-                        CellLight.used(station, counting.acceptedAt()).contains(reading))
+                .filter(counting -> CellLight.used(station, counting.readAt()).contains(reading))
                 .isPresent();
     }
 }

@@ -8,7 +8,9 @@ import org.berrywatt.normalise.CellMeter;
 import org.berrywatt.normalise.Shown;
 import org.berrywatt.normalise.SweepRow;
 import org.berrywatt.normalise.UnderLight;
+import org.berrywatt.reading.Covered;
 import org.berrywatt.reading.DarkThresholds;
+import org.berrywatt.reading.LeadSwap;
 import org.berrywatt.reading.LightToggles;
 import org.berrywatt.reading.LightToggles.Toggle;
 import org.berrywatt.reading.Terminals;
@@ -28,6 +30,24 @@ final class Meter {
 
     static Terminals terminals(RecordedReading reading) {
         return new Terminals(voltageV(reading.voltage()), currentA(reading.current()));
+    }
+
+    /** A dark check, with the leads one way or both. */
+    static Covered covered(RecordedReading dark) {
+        return new Covered(
+                terminals(dark),
+                swap(dark.voltage(), voltageV(dark.voltage()), dark.swappedVoltage(), voltageV(dark.swappedVoltage())),
+                swap(dark.current(), currentA(dark.current()), dark.swappedCurrent(), currentA(dark.swappedCurrent())));
+    }
+
+    private static @Nullable LeadSwap swap(
+            @Nullable Measured straight,
+            @Nullable Estimate straightRead,
+            @Nullable Measured swapped,
+            @Nullable Estimate swappedRead) {
+        return straight == null || straightRead == null || swapped == null || swappedRead == null
+                ? null
+                : new LeadSwap(straightRead, swappedRead, Math.max(straight.resolutionSi(), swapped.resolutionSi()));
     }
 
     /** @throws org.berrywatt.curve.SweepRefused when a load sweep has no figures */

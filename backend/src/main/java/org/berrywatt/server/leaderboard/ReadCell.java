@@ -11,6 +11,7 @@ import org.berrywatt.normalise.LoadSweep;
 import org.berrywatt.normalise.Shown;
 import org.berrywatt.normalise.UnderLight;
 import org.berrywatt.reading.Classification;
+import org.berrywatt.reading.Covered;
 import org.berrywatt.reading.DarkThresholds;
 import org.berrywatt.reading.SolarCheck;
 import org.berrywatt.reading.SolarCheck.Lit;
@@ -43,13 +44,17 @@ record ReadCell(
     Classification classification(List<Lit> earlier, Ultraviolet ultraviolet) {
         Lit latest = new Lit(terminals(Meter.underLight(underLight)), ultraviolet);
         return SolarCheck.classify(
-                Meter.terminals(dark),
+                covered(),
                 Stream.concat(earlier.stream(), Stream.of(latest)).toList(),
                 toggles.map(Meter::toggles).orElse(null),
                 DarkThresholds.usual());
     }
 
-    /** Current in the dark; 0 where it was not read. */
+    Covered covered() {
+        return Meter.covered(dark);
+    }
+
+    /** Current in the dark as shown, the meter's zero in it as in the lit reading; 0 where it was not read. */
     Estimate darkA() {
         return Objects.requireNonNullElse(Meter.terminals(dark).currentA(), Estimate.exact(0));
     }

@@ -5,16 +5,20 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.berrywatt.contract.Remark;
 import org.berrywatt.leaderboard.Obstacle;
 import org.berrywatt.light.Linearity;
 import org.berrywatt.normalise.Note;
 import org.berrywatt.reading.Classification;
+import org.berrywatt.reading.Covered;
 import org.berrywatt.reading.Decider;
+import org.berrywatt.reading.LeadSwap;
 import org.berrywatt.reading.Settling;
 import org.berrywatt.reading.SolarClass;
 import org.berrywatt.server.cell.StageOutcome;
 import org.berrywatt.server.light.Station;
+import org.jspecify.annotations.Nullable;
 
 /** Why a cell stands where it stands and what to do about it; texts {@code standing.*} of the catalogue. */
 final class Remarks {
@@ -69,6 +73,20 @@ final class Remarks {
             case CONTROL_TOO_FAINT -> new Remark(key, Map.of("control", control));
             default -> Remark.of(key);
         };
+    }
+
+    /** What swapped leads told of the meter, once a display shows it. */
+    static Stream<Remark> meterZero(Covered dark) {
+        return Stream.of(zero("voltage", dark.voltage(), 1e3), zero("current", dark.current(), 1e6))
+                .flatMap(Optional::stream);
+    }
+
+    private static Optional<Remark> zero(String quantity, @Nullable LeadSwap swap, double shownPerSi) {
+        return Optional.ofNullable(swap)
+                .filter(it -> it.consistent() && Math.abs(it.zero()) >= it.resolution())
+                .map(it -> new Remark(
+                        "standing.meterZero." + quantity,
+                        Map.of("value", Math.rint(it.zero() * shownPerSi * 1000) / 1000)));
     }
 
     static Remark note(Note note) {

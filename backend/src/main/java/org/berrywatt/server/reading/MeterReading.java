@@ -11,6 +11,8 @@ record MeterReading(
         @Nullable UUID stationId,
         @Nullable TypedAmount voltage,
         @Nullable TypedAmount current,
+        @Nullable TypedAmount swappedVoltage,
+        @Nullable TypedAmount swappedCurrent,
         List<SweepRow> points,
         List<ToggleRow> toggles,
         boolean unusualConfirmed) {}

@@ -9,6 +9,9 @@ import java.util.UUID;
 import org.berrywatt.contract.CurvePoint;
 import org.berrywatt.contract.ReadingAnswer;
 import org.berrywatt.contract.SetAsideAnswer;
+import org.berrywatt.contract.SweepPoint;
+import org.berrywatt.contract.Typed;
+import org.berrywatt.server.typed.TypedAmount;
 import org.jspecify.annotations.Nullable;
 
 /** Readings as they travel. */
@@ -47,16 +50,42 @@ final class ReadingAnswers {
                 reading.kind().key(),
                 entity.origin().writer(),
                 reading.stationId(),
-                voltage == null ? null : voltage.typed(),
+                typed(voltage),
                 voltage == null ? null : voltage.valueSi(),
-                current == null ? null : current.typed(),
+                typed(current),
                 current == null ? null : current.valueSi(),
+                typed(reading.swappedVoltage()),
+                typed(reading.swappedCurrent()),
+                zero(voltage, reading.swappedVoltage()),
+                zero(current, reading.swappedCurrent()),
                 reading.toggles().stream().map(ToggleRow::answer).toList(),
+                reading.points().stream().map(ReadingAnswers::row).toList(),
                 reading.points().stream().map(ReadingAnswers::point).toList(),
                 reading.unusualConfirmed(),
                 entity.origin().acceptedAt(),
+                entity.taken().at(),
+                entity.reason(),
                 replacedBy,
                 setAside);
+    }
+
+    private static @Nullable Typed typed(@Nullable TypedAmount amount) {
+        return amount == null ? null : amount.typed();
+    }
+
+    private static @Nullable Double zero(@Nullable TypedAmount straight, @Nullable TypedAmount swapped) {
+        return straight == null || swapped == null
+                ? null
+                : Leads.swap(straight, swapped).zero();
+    }
+
+    /** What was typed of a row. */
+    private static SweepPoint row(SweepRow row) {
+        var load = row.load();
+        return new SweepPoint(
+                load == null ? null : load.typed(),
+                row.voltage().typed(),
+                row.current().typed());
     }
 
     private static CurvePoint point(SweepRow row) {

@@ -34,7 +34,7 @@ final class ReadingConverter {
      * The reading in SI units.
      *
      * @throws Refusal for an unknown kind, {@code station.missing} when a reading under light has none, {@code
-     *     sweep.tooShort} outside [5, 60] rows, {@code toggles.incomplete} outside [6, 20] rows, or when a number is refused,
+     *     sweep.tooShort} outside [5, 60] rows, {@code toggles.incomplete} outside [6, 20] rows, or when a number is refused, {@code dark.leads} as {@link DarkConverter} says,
      *     or when the rows make no curve, see {@link SweepRows#sweep}
      */
     static MeterReading reading(ReadingRequest request) {
@@ -49,16 +49,19 @@ final class ReadingConverter {
         return switch (kind) {
             case SWEEP -> sweep();
             case TOGGLES -> toggles();
-            case DARK, LIGHT -> single(kind);
+            case DARK -> DarkConverter.reading(request, unusual);
+            case LIGHT -> light();
         };
     }
 
-    private MeterReading single(ReadingKind kind) {
+    private MeterReading light() {
         return new MeterReading(
-                kind,
+                ReadingKind.LIGHT,
                 request.stationId(),
                 amount("voltage", request.voltage(), Fields.VOLTAGE),
                 amount("current", request.current(), Fields.CURRENT),
+                null,
+                null,
                 List.of(),
                 List.of(),
                 request.unusualConfirmed());
@@ -68,13 +71,29 @@ final class ReadingConverter {
         var rows = rows(Given.need("points", request.points()));
         requireCurve(rows);
         return new MeterReading(
-                ReadingKind.SWEEP, request.stationId(), null, null, rows, List.of(), request.unusualConfirmed());
+                ReadingKind.SWEEP,
+                request.stationId(),
+                null,
+                null,
+                null,
+                null,
+                rows,
+                List.of(),
+                request.unusualConfirmed());
     }
 
     private MeterReading toggles() {
         var rows = new ToggleConverter(unusual).rows(Given.need("points", request.points()));
         return new MeterReading(
-                ReadingKind.TOGGLES, request.stationId(), null, null, List.of(), rows, request.unusualConfirmed());
+                ReadingKind.TOGGLES,
+                request.stationId(),
+                null,
+                null,
+                null,
+                null,
+                List.of(),
+                rows,
+                request.unusualConfirmed());
     }
 
     private List<SweepRow> rows(List<SweepPoint> points) {

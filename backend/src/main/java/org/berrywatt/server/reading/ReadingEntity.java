@@ -12,6 +12,7 @@ import jakarta.persistence.Table;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.typed.Origin;
 import org.berrywatt.server.typed.TypedAmount;
 import org.hibernate.annotations.BatchSize;
@@ -42,6 +43,14 @@ class ReadingEntity {
     @EmbeddedColumnNaming("current_%s")
     private @Nullable TypedAmount current;
 
+    @Embedded
+    @EmbeddedColumnNaming("swapped_voltage_%s")
+    private @Nullable TypedAmount swappedVoltage;
+
+    @Embedded
+    @EmbeddedColumnNaming("swapped_current_%s")
+    private @Nullable TypedAmount swappedCurrent;
+
     @ElementCollection
     @CollectionTable(name = "reading_point", joinColumns = @JoinColumn(name = "reading_id"))
     @OrderColumn(name = "position")
@@ -56,24 +65,32 @@ class ReadingEntity {
 
     private boolean unusualConfirmed;
     private @Nullable UUID replaces;
+    private @Nullable String reason;
+
+    @Embedded
+    private Taken taken;
 
     @Embedded
     private Origin origin;
 
     protected ReadingEntity() {}
 
-    ReadingEntity(UUID id, UUID cellId, UUID labDayId, MeterReading reading, @Nullable UUID replaces, Origin origin) {
+    ReadingEntity(UUID id, Cell cell, MeterReading reading, @Nullable Correction correction, Origin origin) {
         this.id = id;
-        this.cellId = cellId;
-        this.labDayId = labDayId;
+        this.cellId = cell.id();
+        this.labDayId = cell.labDayId();
         this.kind = reading.kind().key();
         this.stationId = reading.stationId();
         this.voltage = reading.voltage();
         this.current = reading.current();
+        this.swappedVoltage = reading.swappedVoltage();
+        this.swappedCurrent = reading.swappedCurrent();
         this.points = reading.points();
         this.toggles = reading.toggles();
         this.unusualConfirmed = reading.unusualConfirmed();
-        this.replaces = replaces;
+        this.replaces = correction == null ? null : correction.replaces();
+        this.reason = correction == null ? null : correction.reason();
+        this.taken = correction == null ? Taken.now(origin) : correction.taken();
         this.origin = origin;
     }
 
@@ -94,12 +111,30 @@ class ReadingEntity {
         return replaces;
     }
 
+    @Nullable
+    String reason() {
+        return reason;
+    }
+
+    Taken taken() {
+        return taken;
+    }
+
     Origin origin() {
         return origin;
     }
 
     MeterReading reading() {
-        return new MeterReading(ReadingKind.of(kind), stationId, voltage, current, points, toggles, unusualConfirmed);
+        return new MeterReading(
+                ReadingKind.of(kind),
+                stationId,
+                voltage,
+                current,
+                swappedVoltage,
+                swappedCurrent,
+                points,
+                toggles,
+                unusualConfirmed);
     }
 
     RecordedReading view() {
@@ -110,12 +145,14 @@ class ReadingEntity {
                 stationId,
                 measured(voltage),
                 measured(current),
+                measured(swappedVoltage),
+                measured(swappedCurrent),
                 Stream.concat(
                                 points.stream().map(SweepRow::view),
                                 toggles.stream().map(ToggleRow::view))
                         .toList(),
-                origin.writtenBy(),
-                origin.acceptedAt());
+                taken.by(),
+                taken.at());
     }
 
     private static @Nullable Measured measured(@Nullable TypedAmount amount) {

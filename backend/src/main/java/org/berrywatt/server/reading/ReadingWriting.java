@@ -12,6 +12,7 @@ import org.berrywatt.server.light.Stations;
 import org.berrywatt.server.platform.Refusal;
 import org.berrywatt.server.typed.Corrections;
 import org.berrywatt.server.typed.Origin;
+import org.berrywatt.server.typed.Words;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
@@ -19,6 +20,8 @@ import org.springframework.stereotype.Component;
 /** Writes readings while the day is open, and a teacher's corrections until it is final. Nothing written is changed. */
 @Component
 class ReadingWriting {
+
+    private static final int LONGEST_REASON = 120;
 
     private final LabDays days;
     private final Stations stations;
@@ -43,9 +46,8 @@ class ReadingWriting {
         days.holdFor(cell.labDayId(), request.replaces(), caller);
         var reading = ReadingConverter.reading(request);
         requireStation(cell, reading.stationId());
-        requireStanding(cell, request.replaces());
         var origin = Origin.of(caller.signature(), request.noticedAt(), at);
-        var entity = new ReadingEntity(id, cell.id(), cell.labDayId(), reading, request.replaces(), origin);
+        var entity = new ReadingEntity(id, cell, reading, correction(cell, request), origin);
         store.persist(entity);
         events.publishEvent(new ReadingAccepted(cell.labDayId(), cell.id(), id));
         return entity;
@@ -63,11 +65,22 @@ class ReadingWriting {
                 .isPresent();
     }
 
-    private void requireStanding(Cell cell, @Nullable UUID replaced) {
-        if (replaced != null) {
-            Corrections.requireStanding(
-                    readings.holdAlone(replaced, cell.id()),
-                    () -> readings.replacementOf(replaced).isPresent());
+    private @Nullable Correction correction(Cell cell, ReadingRequest request) {
+        var replaced = request.replaces();
+        if (replaced == null) {
+            return null;
         }
+        var wrong = readings.holdAlone(replaced, cell.id());
+        Corrections.requireStanding(
+                wrong, () -> readings.replacementOf(replaced).isPresent());
+        var entity = wrong.orElseThrow();
+        return new Correction(replaced, reason(entity, request.reason()), entity.taken());
+    }
+
+    /** Rows that differ here and there do not speak for themselves. */
+    private static @Nullable String reason(ReadingEntity wrong, @Nullable String typed) {
+        return typed == null && wrong.reading().kind() != ReadingKind.SWEEP
+                ? null
+                : Words.line("reason", typed, LONGEST_REASON);
     }
 }

@@ -11,9 +11,11 @@ import org.jspecify.annotations.Nullable;
  * @param stationId where the light came from; set for all but dark checks
  * @param voltage in V; set for dark checks and light readings
  * @param current in A, delivered current positive; set for dark checks and light readings
+ * @param swappedVoltage in V, leads swapped; set for dark checks that were read both ways
+ * @param swappedCurrent in A, leads swapped; set for dark checks that were read both ways
  * @param points rows of a sweep in the order typed; of light toggles, covered and open in turn; empty otherwise
- * @param writtenBy who wrote it, for example {@code "team 7d4c..."}
- * @param acceptedAt when the server accepted it; readings are ordered by this
+ * @param readBy who read it, for example {@code "team 7d4c..."}; whoever corrects a slip has not read the cell
+ * @param readAt when the server accepted it, or the first of those that it corrects; readings are ordered by this
  */
 public record RecordedReading(
         UUID id,
@@ -22,6 +24,8 @@ public record RecordedReading(
         @Nullable UUID stationId,
         @Nullable Measured voltage,
         @Nullable Measured current,
+        @Nullable Measured swappedVoltage,
+        @Nullable Measured swappedCurrent,
         List<RecordedPoint> points,
-        String writtenBy,
-        Instant acceptedAt) {}
+        String readBy,
+        Instant readAt) {}

@@ -1,6 +1,7 @@
 package org.berrywatt.server.reading;
 
 import jakarta.persistence.Embeddable;
+import org.berrywatt.contract.Typed;
 import org.berrywatt.quantity.Amount;
 import org.jspecify.annotations.Nullable;
 
@@ -14,6 +15,12 @@ record RowAmount(@Nullable String text, @Nullable String unit, double valueSi, d
 
     static RowAmount derived(double valueSi, double resolutionSi) {
         return new RowAmount(null, null, valueSi, resolutionSi);
+    }
+
+    /** As it travels; null when it was not typed. */
+    @Nullable
+    Typed typed() {
+        return text == null ? null : new Typed(text, unit);
     }
 
     /** What the meter showed; null when it showed nothing and this follows from the other two. */

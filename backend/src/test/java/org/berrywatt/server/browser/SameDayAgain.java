@@ -80,7 +80,10 @@ record SameDayAgain(MockMvcTester server, JsonMapper json, Bench first, Typed li
                 reading.voltage(),
                 reading.current(),
                 null,
+                null,
+                null,
                 true,
+                null,
                 null,
                 reading.acceptedAt());
         assertThat(phone.put(request, "/api/readings/{id}", UUID.randomUUID())).hasStatusOk();

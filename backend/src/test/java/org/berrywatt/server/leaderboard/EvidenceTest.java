@@ -116,6 +116,7 @@ class EvidenceTest {
 
     private static RecordedReading reading(ReadingKind kind, @Nullable UUID station, int minute) {
         Instant at = NOON.plus(minute, ChronoUnit.MINUTES);
-        return new RecordedReading(UUID.randomUUID(), CELL, kind, station, null, null, List.of(), "team", at);
+        return new RecordedReading(
+                UUID.randomUUID(), CELL, kind, station, null, null, null, null, List.of(), "team", at);
     }
 }

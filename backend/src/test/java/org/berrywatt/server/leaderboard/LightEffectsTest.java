@@ -16,11 +16,15 @@ import org.berrywatt.contract.LightPreviewAnswer.TeamMove;
 import org.berrywatt.contract.LightUseAnswer;
 import org.berrywatt.contract.LightUseAnswer.CellAtLight;
 import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.contract.SetAsideRequest;
+import org.berrywatt.contract.SpectrumRequest;
+import org.berrywatt.contract.StationCorrectionRequest;
 import org.berrywatt.contract.TeamStanding;
 import org.berrywatt.contract.Typed;
 import org.berrywatt.server.Rehearsal;
 import org.berrywatt.server.ServerTest;
 import org.berrywatt.server.cell.Cells;
+import org.berrywatt.server.light.StationChanges;
 import org.berrywatt.server.light.Stations;
 import org.berrywatt.server.platform.Refusal;
 import org.junit.jupiter.api.BeforeEach;
@@ -39,6 +43,9 @@ class LightEffectsTest {
 
     @Autowired
     private Stations stations;
+
+    @Autowired
+    private StationChanges changes;
 
     private Rehearsal day;
     private UUID yard;
@@ -123,11 +130,7 @@ class LightEffectsTest {
         day.minute(90).light(yard, "800 W/m2", first);
 
         // 5 of 60 minutes on the way from 800 to 500 W/m²
-        assertThat(Objects.requireNonNull(leaderboards
-                                .result(server.getBean(Cells.class).requireOwn(cell, Rehearsal.TEACHER))
-                                .effectiveIrradianceWm2())
-                        .value())
-                .isEqualTo(775, within(1e-6));
+        assertThat(effectiveWm2(cell)).isEqualTo(775, within(1e-6));
     }
 
     @Test
@@ -138,6 +141,57 @@ class LightEffectsTest {
                 .matches(refusal -> refusal.code() == ProblemCode.REPLACED_ALREADY);
     }
 
+    /** A white LED holds little red, on which silicon lives and a red dye does not: 2.9 times as much light (common practice). */
+    @Test
+    void foretellsACorrectedLampToTheBit() {
+        var cell = lit(day.team("Larch"), "L1", 5, "0.900 mA");
+        var before = effectiveWm2(cell);
+        var led = new StationCorrectionRequest("coolLed", "referenceCell", null, null, "It was the LED lamp");
+        var foretold = leaderboards.ifStationWere(changes.ifCorrected(yard, led, Rehearsal.TEACHER));
+
+        changes.correct(yard, UUID.randomUUID(), led, Rehearsal.TEACHER, Rehearsal.NOON);
+
+        assertThat(effectiveWm2(cell) / before).isBetween(2.0, 4.0);
+        assertThat(cell(cell)).isEqualTo(only(foretold.cells()).after());
+    }
+
+    @Test
+    void foretellsALightReadingSetAsideAndReturnsToTheBit() {
+        var cell = lit(day.team("Larch"), "L1", 5, "0.900 mA");
+        day.minute(60).light(yard, "500 W/m2");
+        var before = board();
+        var aside = new SetAsideRequest(first, "A hand over the meter");
+        var foretold = leaderboards.ifStationWere(changes.ifSetAside(aside, Rehearsal.TEACHER, Rehearsal.NOON));
+
+        changes.setAside(UUID.randomUUID(), aside, Rehearsal.TEACHER, Rehearsal.NOON);
+
+        // the other reading is the only one left, and holds before it, too
+        assertThat(effectiveWm2(cell)).isEqualTo(500, within(1e-9));
+        assertThat(cell(cell)).isEqualTo(only(foretold.cells()).after());
+        changes.setAside(UUID.randomUUID(), new SetAsideRequest(first, null), Rehearsal.TEACHER, Rehearsal.NOON);
+        assertThat(board()).isEqualTo(before);
+    }
+
+    /** One wavelength: silicon and dye differ there by their responses alone, and every lamp of it is alike. */
+    @Test
+    void foretellsASpectrumOfItsOwnToTheBit() {
+        var cell = lit(day.team("Larch"), "L1", 5, "0.900 mA");
+        var green = new SpectrumRequest("Laser pointer", "400,0\n531,0\n532,1\n533,0\n700,0");
+        var foretold = leaderboards.ifStationWere(changes.ifLitBy(yard, green, Rehearsal.TEACHER));
+
+        changes.give(yard, UUID.randomUUID(), green, Rehearsal.TEACHER, Rehearsal.NOON);
+
+        assertThat(cell(cell)).isEqualTo(only(foretold.cells()).after());
+        assertThat(effectiveWm2(cell)).isGreaterThan(1000);
+    }
+
+    private double effectiveWm2(UUID cell) {
+        return Objects.requireNonNull(leaderboards
+                        .result(server.getBean(Cells.class).requireOwn(cell, Rehearsal.TEACHER))
+                        .effectiveIrradianceWm2())
+                .value();
+    }
+
     private UUID lit(UUID team, String label, int minute, String current) {
         var cell = day.minute(minute).cell(team, label, "15 x 15 mm");
         day.dark(cell, "0 mV", "0 uA");
@@ -146,7 +200,7 @@ class LightEffectsTest {
     }
 
     private LightPreviewAnswer preview(UUID reading, String light) {
-        return leaderboards.ifLightWere(stations.ifCorrected(reading, new Typed(light, null), Rehearsal.TEACHER));
+        return leaderboards.ifStationWere(stations.ifCorrected(reading, new Typed(light, null), Rehearsal.TEACHER));
     }
 
     private List<LightUseAnswer> uses() {

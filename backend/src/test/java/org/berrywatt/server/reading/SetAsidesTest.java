@@ -1,6 +1,7 @@
 package org.berrywatt.server.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.berrywatt.server.reading.ReadingBench.correcting;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -9,12 +10,10 @@ import org.berrywatt.contract.FinalRequest;
 import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.LabDayAnswer;
 import org.berrywatt.contract.ProblemCode;
-import org.berrywatt.contract.ReadingAnswer;
 import org.berrywatt.contract.ReadingRequest;
 import org.berrywatt.contract.SetAsideAnswer;
 import org.berrywatt.contract.SetAsideRequest;
 import org.berrywatt.contract.Typed;
-import org.berrywatt.server.Api;
 import org.berrywatt.server.AtOnce;
 import org.berrywatt.server.Bench;
 import org.berrywatt.server.ServerTest;
@@ -31,29 +30,21 @@ class SetAsidesTest {
 
     private static final String SET_ASIDE = "/api/set-asides/{id}";
     private static final String WHY = "The clip sat on bare glass";
-    private final Bench bench;
-    private final Api teacher;
-    private final Api team;
-    private final UUID cell;
-    private final UUID lamp;
+    private final ReadingBench at;
     private final UUID first = UUID.randomUUID();
     private final UUID second = UUID.randomUUID();
 
     @Autowired
     SetAsidesTest(MockMvcTester server, JsonMapper json) {
-        bench = new Bench(server, json);
-        teacher = bench.teacher;
-        team = bench.team("Sloe");
-        cell = bench.cell(team, "C1");
-        lamp = bench.station("Lamp");
+        at = new ReadingBench(server, json);
     }
 
     @BeforeEach
     void readTheCellTwice() {
-        var light = new IrradianceRequest(lamp, new Typed("12000", "lx"), null, Bench.NOTICED);
-        assertThat(teacher.put(light, "/api/irradiances/{id}", UUID.randomUUID()))
+        var light = new IrradianceRequest(at.station, new Typed("12000", "lx"), null, Bench.NOTICED);
+        assertThat(at.teacher.put(light, "/api/irradiances/{id}", UUID.randomUUID()))
                 .hasStatusOk();
-        read(UUID.randomUUID(), Bench.darkRequest(cell, new Typed("1", "mV")));
+        read(UUID.randomUUID(), Bench.darkRequest(at.cell, new Typed("1", "mV")));
         read(first, lit("310"));
         read(second, lit("405"));
     }
@@ -83,7 +74,7 @@ class SetAsidesTest {
         put(second, WHY);
         put(second, null);
         put(second, "Two numbers swapped");
-        assertThat(readings(team))
+        assertThat(at.listed(at.team))
                 .filteredOn(reading -> reading.id().equals(second))
                 .singleElement()
                 .satisfies(reading -> assertThat(reading.setAside())
@@ -98,20 +89,21 @@ class SetAsidesTest {
     void happensOnceHoweverOftenItIsSent() {
         var id = UUID.randomUUID();
         var request = new SetAsideRequest(second, WHY);
-        assertThat(AtOnce.statuses(
-                        List.of(() -> teacher.put(request, SET_ASIDE, id), () -> teacher.put(request, SET_ASIDE, id))))
+        assertThat(AtOnce.statuses(List.of(
+                        () -> at.teacher.put(request, SET_ASIDE, id), () -> at.teacher.put(request, SET_ASIDE, id))))
                 .containsExactly(200, 200);
         put(second, null);
-        assertThat(teacher.put(request, SET_ASIDE, id)).hasStatusOk();
+        assertThat(at.teacher.put(request, SET_ASIDE, id)).hasStatusOk();
         assertThat(lastOf(second).reason()).isNull();
-        teacher.problem(teacher.put(new SetAsideRequest(second, "Other"), SET_ASIDE, id), ProblemCode.ID_REUSED);
+        at.teacher.problem(at.teacher.put(new SetAsideRequest(second, "Other"), SET_ASIDE, id), ProblemCode.ID_REUSED);
     }
 
     @Test
     void isForTeachersOnly() {
         var request = new SetAsideRequest(second, WHY);
-        assertThat(team.put(request, SET_ASIDE, UUID.randomUUID())).hasStatus(403);
-        assertThat(team.asNobody().put(request, SET_ASIDE, UUID.randomUUID())).hasStatus(401);
+        assertThat(at.team.put(request, SET_ASIDE, UUID.randomUUID())).hasStatus(403);
+        assertThat(at.team.asNobody().put(request, SET_ASIDE, UUID.randomUUID()))
+                .hasStatus(401);
     }
 
     @Test
@@ -123,19 +115,19 @@ class SetAsidesTest {
 
     @Test
     void refusesAReadingThatACorrectionHasReplaced() {
-        assertThat(team.put(correction(second, "404"), "/api/readings/{id}", UUID.randomUUID()))
+        assertThat(at.team.put(correction(second, "404"), "/api/readings/{id}", UUID.randomUUID()))
                 .hasStatusOk();
         assertThat(problem(second, WHY, ProblemCode.REPLACED_ALREADY)).isEqualTo("readingId");
     }
 
     @Test
     void isPossibleWhileTheDayIsClosedAsIsATeachersCorrection() {
-        bench.setEntry(false);
+        at.bench.setEntry(false);
         put(first, WHY);
-        assertThat(teacher.put(correction(second, "404"), "/api/readings/{id}", UUID.randomUUID()))
+        assertThat(at.teacher.put(correction(second, "404"), "/api/readings/{id}", UUID.randomUUID()))
                 .hasStatusOk();
-        var late = team.put(correction(second, "403"), "/api/readings/{id}", UUID.randomUUID());
-        team.problem(late, ProblemCode.LABDAY_CLOSED);
+        var late = at.team.put(correction(second, "403"), "/api/readings/{id}", UUID.randomUUID());
+        at.team.problem(late, ProblemCode.LABDAY_CLOSED);
     }
 
     @Test
@@ -143,34 +135,34 @@ class SetAsidesTest {
         setFinal(new FinalRequest(true, null));
         var before = leaderboard();
         problem(second, WHY, ProblemCode.LABDAY_FINAL);
-        var correction = teacher.put(correction(second, "404"), "/api/readings/{id}", UUID.randomUUID());
-        teacher.problem(correction, ProblemCode.LABDAY_FINAL);
+        var correction = at.teacher.put(correction(second, "404"), "/api/readings/{id}", UUID.randomUUID());
+        at.teacher.problem(correction, ProblemCode.LABDAY_FINAL);
         assertThat(leaderboard()).isEqualTo(before);
 
-        var unfounded = teacher.put(new FinalRequest(false, null), "/api/labdays/{id}/final", bench.day.id());
-        assertThat(teacher.problem(unfounded, ProblemCode.VALUE_MISSING).field())
+        var unfounded = at.teacher.put(new FinalRequest(false, null), "/api/labdays/{id}/final", at.bench.day.id());
+        assertThat(at.teacher.problem(unfounded, ProblemCode.VALUE_MISSING).field())
                 .isEqualTo("reason");
         setFinal(new FinalRequest(false, "Newts read the wrong meter"));
         put(second, WHY);
     }
 
     private void setFinal(FinalRequest request) {
-        var answer = teacher.put(request, "/api/labdays/{id}/final", bench.day.id());
-        assertThat(teacher.answer(answer, LabDayAnswer.class).entryOpen()).isFalse();
+        var answer = at.teacher.put(request, "/api/labdays/{id}/final", at.bench.day.id());
+        assertThat(at.teacher.answer(answer, LabDayAnswer.class).entryOpen()).isFalse();
     }
 
     private void put(UUID reading, @Nullable String reason) {
-        assertThat(teacher.put(new SetAsideRequest(reading, reason), SET_ASIDE, UUID.randomUUID()))
+        assertThat(at.teacher.put(new SetAsideRequest(reading, reason), SET_ASIDE, UUID.randomUUID()))
                 .hasStatusOk();
     }
 
     private @Nullable String problem(UUID reading, String reason, ProblemCode code) {
-        var refused = teacher.put(new SetAsideRequest(reading, reason), SET_ASIDE, UUID.randomUUID());
-        return teacher.problem(refused, code).field();
+        var refused = at.teacher.put(new SetAsideRequest(reading, reason), SET_ASIDE, UUID.randomUUID());
+        return at.teacher.problem(refused, code).field();
     }
 
     private SetAsideAnswer lastOf(UUID reading) {
-        var story = readings(teacher).stream()
+        var story = at.listed(at.teacher).stream()
                 .filter(it -> it.id().equals(reading))
                 .findFirst()
                 .orElseThrow()
@@ -178,38 +170,33 @@ class SetAsidesTest {
         return story.get(story.size() - 1);
     }
 
-    private List<ReadingAnswer> readings(Api caller) {
-        return caller.answers(caller.get("/api/cells/{id}/readings", cell), ReadingAnswer.class);
-    }
-
     private String leaderboard() {
-        return teams(teacher.get("/api/labdays/{id}/leaderboard", bench.day.id()));
+        return teams(at.teacher.get("/api/labdays/{id}/leaderboard", at.bench.day.id()));
     }
 
     /** Without the number of the live message, which grows with every change. */
     private String teams(MvcTestResult answer) {
-        return teacher.json()
+        return at.teacher
+                .json()
                 .readTree(answer.getResponse().getContentAsByteArray())
                 .at("/body/teams")
                 .toString();
     }
 
     private String result() {
-        var answer = teacher.get("/api/cells/{id}/result", cell);
+        var answer = at.teacher.get("/api/cells/{id}/result", at.cell);
         return new String(answer.getResponse().getContentAsByteArray(), StandardCharsets.UTF_8);
     }
 
     private void read(UUID id, ReadingRequest request) {
-        assertThat(team.put(request, "/api/readings/{id}", id)).hasStatusOk();
+        assertThat(at.team.put(request, "/api/readings/{id}", id)).hasStatusOk();
     }
 
     private ReadingRequest lit(String millivolt) {
-        return Bench.lightRequest(cell, lamp, new Typed(millivolt, "mV"), new Typed("200", "uA"));
+        return Bench.lightRequest(at.cell, at.station, new Typed(millivolt, "mV"), new Typed("200", "uA"));
     }
 
     private ReadingRequest correction(UUID replaces, String millivolt) {
-        var typed = new Typed(millivolt, "mV");
-        return new ReadingRequest(
-                cell, "light", lamp, typed, new Typed("200", "uA"), null, false, replaces, Bench.NOTICED);
+        return correcting(lit(millivolt), replaces, null);
     }
 }
