@@ -39,7 +39,7 @@ create table station_spectrum (
     position   bigint generated always as identity,
     station_id uuid not null references station (id) on delete cascade,
     name       varchar(60) not null,
-    csv        text check (length(csv) <= 60000),
+    csv        text check (length(csv) <= 40000),
     teacher    varchar(80) not null,
     written_by varchar(60) not null,
     written_at timestamptz not null

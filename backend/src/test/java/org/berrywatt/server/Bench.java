@@ -83,8 +83,8 @@ public final class Bench {
                 teamId,
                 label,
                 List.of(
-                        new BuildValue("dyeSource", "hibiscus", null, null),
-                        new BuildValue("bakeTemperature", "450", "degC", null)),
+                        new BuildValue("dyeSource", "hibiscus", null),
+                        new BuildValue("bakeTemperature", "450", "degC")),
                 new Typed("15 x 15", "mm"),
                 NOTICED);
     }

@@ -148,6 +148,26 @@ public final class Rehearsal {
         return reading(cellId, "dark", null, voltage, current, null);
     }
 
+    /** A dark check with the leads one way, then swapped. */
+    public UUID darkBothWays(UUID cellId, List<String> straight, List<String> swapped) {
+        UUID id = UUID.randomUUID();
+        var request = new ReadingRequest(
+                cellId,
+                "dark",
+                null,
+                typed(straight.get(0)),
+                typed(straight.get(1)),
+                typed(swapped.get(0)),
+                typed(swapped.get(1)),
+                null,
+                true,
+                null,
+                null,
+                now);
+        server.getBean(Readings.class).put(id, request, reader, now);
+        return id;
+    }
+
     public UUID lit(UUID cellId, UUID stationId, String voltage, String current) {
         return reading(cellId, "light", stationId, voltage, current, null);
     }

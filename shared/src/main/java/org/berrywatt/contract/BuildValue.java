@@ -14,4 +14,10 @@ public record BuildValue(
         String parameter,
         String text,
         @Nullable String unit,
-        @Nullable String words) {}
+        @Nullable String words) {
+
+    /** A value that says all by itself. */
+    public BuildValue(String parameter, String text, @Nullable String unit) {
+        this(parameter, text, unit, null);
+    }
+}

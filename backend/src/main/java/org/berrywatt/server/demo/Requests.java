@@ -113,7 +113,7 @@ final class Requests {
 
     private List<BuildValue> recipe(Row cell) {
         return recipes.getOrDefault(cell.text("id"), List.of()).stream()
-                .map(row -> new BuildValue(row.text("parameter"), row.text("text"), row.textOrNothing("unit"), null))
+                .map(row -> new BuildValue(row.text("parameter"), row.text("text"), row.textOrNothing("unit")))
                 .toList();
     }
 

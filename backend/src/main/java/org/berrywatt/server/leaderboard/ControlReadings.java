@@ -40,7 +40,7 @@ record ControlReadings(DayRecord day, CellJudge judge) {
                 .filter(other -> apart(other, reading).compareTo(NEAR) <= 0)
                 .min(Comparator.comparing((RecordedReading other) -> other.kind() != ReadingKind.SWEEP)
                         .thenComparing(other -> apart(other, reading))
-                        .thenComparing(RecordedReading::acceptedAt, Comparator.reverseOrder())
+                        .thenComparing(RecordedReading::readAt, Comparator.reverseOrder())
                         .thenComparing(RecordedReading::id));
     }
 
@@ -54,6 +54,6 @@ record ControlReadings(DayRecord day, CellJudge judge) {
     }
 
     private static Duration apart(RecordedReading one, RecordedReading other) {
-        return Duration.between(one.acceptedAt(), other.acceptedAt()).abs();
+        return Duration.between(one.readAt(), other.readAt()).abs();
     }
 }

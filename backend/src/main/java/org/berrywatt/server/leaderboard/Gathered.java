@@ -57,7 +57,7 @@ record Gathered(
 
     /** When the reading that counts was taken. */
     Optional<Instant> underLightAt() {
-        return evidence.underLight().map(RecordedReading::acceptedAt);
+        return evidence.underLight().map(RecordedReading::readAt);
     }
 
     /** Everything, once nothing is missing. */

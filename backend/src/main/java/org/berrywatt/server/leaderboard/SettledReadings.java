@@ -29,7 +29,7 @@ record SettledReadings(DayRecord day, CellJudge judge) {
     private Gathered until(Gathered cell, Instant at) {
         List<RecordedReading> readings = day.readingsOf(cell.cell()).stream()
                 .filter(reading ->
-                        !reading.kind().isUnderLight() || !reading.acceptedAt().isAfter(at))
+                        !reading.kind().isUnderLight() || !reading.readAt().isAfter(at))
                 .toList();
         return Gathered.of(cell.cell(), day, readings);
     }

@@ -2,6 +2,7 @@ package org.berrywatt.server.light;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import java.nio.charset.StandardCharsets;
 import java.util.UUID;
 import org.berrywatt.light.OwnSpectrum;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +22,11 @@ class KnownSpectra {
     @Nullable
     OwnSpectrum of(StationSpectrum given) {
         var csv = given.csv();
-        return csv == null ? null : spectra.get(given.id(), id -> OwnSpectrum.read(id.toString(), csv));
+        return csv == null ? null : spectra.get(given.id(), id -> OwnSpectrum.read(nameOf(csv), csv));
+    }
+
+    /** The same table is the same light wherever it shines, so that its results share what is uncertain about it. */
+    static String nameOf(String csv) {
+        return UUID.nameUUIDFromBytes(csv.getBytes(StandardCharsets.UTF_8)).toString();
     }
 }

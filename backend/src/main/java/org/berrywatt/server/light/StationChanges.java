@@ -93,7 +93,7 @@ public class StationChanges {
         return once(stationId, id, request, () -> {
             changeable(stationId);
             var name = Words.line("name", request.name(), LONGEST_NAME);
-            spectrum(id, request);
+            spectrum(request);
             return new StationSpectrum(id, stationId, name, request.csv(), teacher, at);
         });
     }
@@ -102,7 +102,7 @@ public class StationChanges {
     @Transactional(readOnly = true)
     public Station ifLitBy(UUID stationId, SpectrumRequest request, Caller caller) {
         caller.requireTeacher();
-        return record(stationId).with(spectrum(UUID.randomUUID(), request)).view();
+        return record(stationId).with(spectrum(request)).view();
     }
 
     /**
@@ -177,9 +177,9 @@ public class StationChanges {
         return record;
     }
 
-    private static @Nullable OwnSpectrum spectrum(UUID id, SpectrumRequest request) {
+    private static @Nullable OwnSpectrum spectrum(SpectrumRequest request) {
         var csv = request.csv();
-        return csv == null ? null : SpectrumTable.read("csv", id.toString(), csv);
+        return csv == null ? null : SpectrumTable.read("csv", KnownSpectra.nameOf(csv), csv);
     }
 
     /** A change's whole request: the station stands in the address. */

@@ -9,7 +9,8 @@ import org.berrywatt.server.platform.Refusal;
 /** The door for spectra as tables: what passes shines. */
 public final class SpectrumTable {
 
-    private static final int MOST_CHARACTERS = 60_000;
+    /** A spectrometer of 2048 lines needs fewer, and its lines fit into a request. */
+    private static final int MOST_CHARACTERS = 40_000;
 
     private SpectrumTable() {}
 
@@ -18,7 +19,7 @@ public final class SpectrumTable {
      *
      * @param path the field's path in the request
      * @param name under which its results are told apart
-     * @throws Refusal {@code spectrum.tooLarge} with more than 60 000 characters, or as {@link OwnSpectrum#read} says; names the
+     * @throws Refusal {@code spectrum.tooLarge} with more than 40 000 characters, or as {@link OwnSpectrum#read} says; names the
      *     row, what stood there and what is allowed
      */
     public static OwnSpectrum read(String path, String name, String csv) {

@@ -38,7 +38,7 @@ final class CellBench {
     }
 
     static SheetRequest correction(UUID replaces, String bakeTemperature) {
-        var recipe = List.of(new BuildValue("bakeTemperature", bakeTemperature, "degC", null));
+        var recipe = List.of(new BuildValue("bakeTemperature", bakeTemperature, "degC"));
         return new SheetRequest(replaces, recipe, null, Bench.NOTICED);
     }
 

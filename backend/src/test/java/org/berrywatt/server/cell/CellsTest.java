@@ -104,7 +104,7 @@ class CellsTest {
 
     @Test
     void leavesOutWhatWasLeftEmpty() {
-        var empty = List.of(new BuildValue("bakeTime", " ", "min", null), new BuildValue("seal", "", null, null));
+        var empty = List.of(new BuildValue("bakeTime", " ", "min"), new BuildValue("seal", "", null));
         var cell =
                 at.team.answer(at.team.put(at.request("C1", empty, new Typed("", "mm")), CELL, id), CellAnswer.class);
         assertThat(cell.recipe()).isEmpty();

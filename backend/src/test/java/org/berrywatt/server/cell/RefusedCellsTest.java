@@ -40,7 +40,7 @@ class RefusedCellsTest {
     })
     void refusesARecipeThatCannotBe(
             String parameter, String text, @Nullable String unit, String code, String sentence) {
-        var request = at.request("C1", List.of(new BuildValue(parameter, text, unit, null)), null);
+        var request = at.request("C1", List.of(new BuildValue(parameter, text, unit)), null);
         var refused = at.team.put(request, CELL, id);
         assertThat(refused).hasStatus(422);
         var problem = at.team.problem(refused, code);
@@ -59,7 +59,7 @@ class RefusedCellsTest {
                 "5000 K | 4726.85 °C | [0, 1000] °C",
             })
     void refusesATemperatureThatNoHeaterHas(String typed, String value, String limit) {
-        var hot = List.of(new BuildValue("bakeTemperature", typed, null, null));
+        var hot = List.of(new BuildValue("bakeTemperature", typed, null));
         var problem = at.team.problem(at.team.put(at.request("C1", hot, null), CELL, id), "quantity.impossible");
         assertThat(problem.field()).isEqualTo("recipe[0].text");
         assertThat(problem.value()).isEqualTo(value);
@@ -80,7 +80,7 @@ class RefusedCellsTest {
     @Test
     void refusesAParameterNamedTwice() {
         var twice =
-                List.of(new BuildValue("bakeTime", "30", "min", null), new BuildValue("bakeTime", "40", "min", null));
+                List.of(new BuildValue("bakeTime", "30", "min"), new BuildValue("bakeTime", "40", "min"));
         var problem = at.team.problem(at.team.put(at.request("C1", twice, null), CELL, id), ProblemCode.CHOICE_UNKNOWN);
         assertThat(problem.field()).isEqualTo("recipe[1].parameter");
     }

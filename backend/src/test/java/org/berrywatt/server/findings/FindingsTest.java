@@ -93,10 +93,10 @@ class FindingsTest {
     }
 
     private static BuildValue baked(String temperature, String unit) {
-        return new BuildValue("bakeTemperature", temperature, unit, null);
+        return new BuildValue("bakeTemperature", temperature, unit);
     }
 
     private static BuildValue dyed(String source) {
-        return new BuildValue("dyeSource", source, null, null);
+        return new BuildValue("dyeSource", source, null);
     }
 }

@@ -117,7 +117,7 @@ class GateTest {
     @Test
     void needsEveryZoneThatARecipeBrings() {
         var burner = UUID.randomUUID();
-        register(burner, "C2", List.of(new BuildValue("heater", "burnerOnGauze", null, null)));
+        register(burner, "C2", List.of(new BuildValue("heater", "burnerOnGauze", null)));
         signOff(teamId, Zone.HEAT, 10, 60);
         assertThatThrownBy(() -> outcome(burner, "bake", null, null, null, team, 30, 30))
                 .isInstanceOfSatisfying(
@@ -130,7 +130,7 @@ class GateTest {
     @Test
     void asksForNothingWhereNothingIsHotNorCorrodes() {
         var cold = UUID.randomUUID();
-        register(cold, "C2", List.of(new BuildValue("counterElectrode", "pencil", null, null)));
+        register(cold, "C2", List.of(new BuildValue("counterElectrode", "pencil", null)));
         assertThatCode(() -> outcome(cold, "counterElectrode", null, null, null, team, 30, 30))
                 .doesNotThrowAnyException();
         assertThatCode(() -> passes("film", 30, 30)).doesNotThrowAnyException();
