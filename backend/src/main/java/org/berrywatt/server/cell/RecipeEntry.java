@@ -18,4 +18,14 @@ public record RecipeEntry(
         String text,
         @Nullable String unit,
         @Nullable Double valueSi,
-        @Nullable String words) {}
+        @Nullable String words) {
+
+    /** An entry that says all by itself. */
+    public RecipeEntry(
+            String parameter,
+            String text,
+            @Nullable String unit,
+            @Nullable Double valueSi) {
+        this(parameter, text, unit, valueSi, null);
+    }
+}
