@@ -21,11 +21,7 @@ public record RecipeEntry(
         @Nullable String words) {
 
     /** An entry that says all by itself. */
-    public RecipeEntry(
-            String parameter,
-            String text,
-            @Nullable String unit,
-            @Nullable Double valueSi) {
+    public RecipeEntry(String parameter, String text, @Nullable String unit, @Nullable Double valueSi) {
         this(parameter, text, unit, valueSi, null);
     }
 }
