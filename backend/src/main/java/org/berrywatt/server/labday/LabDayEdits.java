@@ -1,0 +1,138 @@
+package org.berrywatt.server.labday;
+
+import static org.berrywatt.server.labday.LabDayRepository.existing;
+
+import jakarta.persistence.EntityManager;
+import java.time.Instant;
+import java.util.UUID;
+import org.berrywatt.contract.EntryRequest;
+import org.berrywatt.contract.FinalRequest;
+import org.berrywatt.contract.LabDayAnswer;
+import org.berrywatt.contract.LabDayRequest;
+import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.server.access.Caller;
+import org.berrywatt.server.platform.Receipts;
+import org.berrywatt.server.platform.Refusal;
+import org.berrywatt.server.typed.Words;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** What a teacher sets up and changes about a day; each change may be sent twice. */
+@Service
+public class LabDayEdits {
+
+    private static final int LONGEST_REASON = 120;
+
+    private final LabDayRepository days;
+    private final LabDayHistory history;
+    private final JoinCodes codes;
+    private final Receipts receipts;
+    private final EntityManager store;
+    private final ApplicationEventPublisher events;
+
+    LabDayEdits(
+            LabDayRepository days,
+            LabDayHistory history,
+            JoinCodes codes,
+            Receipts receipts,
+            EntityManager store,
+            ApplicationEventPublisher events) {
+        this.days = days;
+        this.history = history;
+        this.codes = codes;
+        this.receipts = receipts;
+        this.store = store;
+        this.events = events;
+    }
+
+    /**
+     * Creates a day, open for entries.
+     *
+     * @throws Refusal when the caller is no teacher, a field is refused, or the id came before with another request
+     */
+    @Transactional
+    public LabDayAnswer put(UUID id, LabDayRequest request, Caller caller, Instant at) {
+        caller.requireTeacher();
+        return receipts.once(
+                id, request, () -> create(id, request, caller, at), () -> answer(existing(days.findById(id)), caller));
+    }
+
+    /**
+     * Edits a day. An edit that changes nothing is answered as done, so that it may be sent twice.
+     *
+     * @param version the version that the editor saw
+     * @throws Refusal {@code edited.meanwhile} when the day has another version by now, {@code labday.final}
+     */
+    @Transactional
+    public LabDayAnswer edit(UUID id, LabDayRequest request, long version, Caller caller, Instant at) {
+        caller.requireTeacher();
+        var settings = LabDayConverter.settings(request);
+        var day = existing(days.holdAlone(id));
+        if (!settings.equals(day.settings())) {
+            requireVersion(day, version);
+            day.view().requireChangeable();
+            day.change(settings);
+            record(day, null, caller, at);
+        }
+        return answer(day, caller);
+    }
+
+    /**
+     * Opens or closes a day for entries; entries on their way are finished first.
+     *
+     * @throws Refusal {@code labday.final} when its results are final, which must be taken back first
+     */
+    @Transactional
+    public LabDayAnswer setEntry(UUID id, EntryRequest request, Caller caller, Instant at) {
+        caller.requireTeacher();
+        var day = existing(days.holdAlone(id));
+        if (day.entryOpen() != request.open()) {
+            day.view().requireChangeable();
+            day.setEntryOpen(request.open());
+            record(day, null, caller, at);
+        }
+        return answer(day, caller);
+    }
+
+    /**
+     * Makes the results of a day final, which closes it for entries and for corrections, or takes that back with a reason.
+     *
+     * @throws Refusal {@code value.missing} or another for the reason of taking it back
+     */
+    @Transactional
+    public LabDayAnswer setFinal(UUID id, FinalRequest request, Caller caller, Instant at) {
+        caller.requireTeacher();
+        var day = existing(days.holdAlone(id));
+        if (day.resultsFinal() != request.resultsFinal()) {
+            var reason = request.resultsFinal() ? null : Words.line("reason", request.reason(), LONGEST_REASON);
+            day.setResultsFinal(request.resultsFinal());
+            record(day, reason, caller, at);
+        }
+        return answer(day, caller);
+    }
+
+    private LabDayAnswer create(UUID id, LabDayRequest request, Caller caller, Instant at) {
+        var day = new LabDayEntity(id, codes.reserve(), LabDayConverter.settings(request), at);
+        store.persist(day);
+        record(day, null, caller, at);
+        return answer(day, caller);
+    }
+
+    private void record(LabDayEntity day, @Nullable String reason, Caller caller, Instant at) {
+        store.flush();
+        history.keep(day.id(), reason, caller.signature(), at);
+        events.publishEvent(new LabDayChanged(day.id()));
+    }
+
+    private LabDayAnswer answer(LabDayEntity day, Caller caller) {
+        return LabDayConverter.answer(day, caller instanceof Caller.Teacher);
+    }
+
+    private static void requireVersion(LabDayEntity day, long version) {
+        if (day.version() != version) {
+            throw Refusal.of(ProblemCode.EDITED_MEANWHILE).value(version).limit(day.version());
+        }
+    }
+}
