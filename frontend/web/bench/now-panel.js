@@ -18,12 +18,11 @@ export function nowPanel(cell, { kind, stage }, data) {
     <h2>${t(`catalogue.stage.${stage.key}`)}</h2>
     ${caution(stage, cell)}
     ${howTo(stage.key)}
-    ${isOnHeater(data, cell) ? nothing : html`${stage.hot ? html`<p><a class="button quiet" href=${to('heater', cell.id)}>${t('page.lesson.putIn')}</a></p>` : nothing}
-      <bw-step-timer .cell=${cell} .stage=${stage.key}></bw-step-timer>`}
+    <bw-step-timer .cell=${cell} .stage=${stage.key}></bw-step-timer>
+    ${stage.hot && !isOnHeater(data, cell) ? html`<p><a class="button quiet" href=${to('heater', cell.id)}>${t('page.lesson.putIn')}</a></p>` : nothing}
     <a class="button whole" href=${to('outcome', cell.id, stage.key)}>${t('page.bench.recordOutcome')}</a></section>`;
 }
 
-/** Then the heater's own time runs above, and one clock is enough. */
 const isOnHeater = ({ slots }, { id }) => slots.some(slot => slot.cellId === id && !slot.outAt);
 
 function measureNow(cell, kind, stage) {

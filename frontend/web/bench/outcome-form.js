@@ -49,7 +49,7 @@ class OutcomeForm extends BenchForm {
         .options=${stage.failures.map(key => ({ key, label: t(`catalogue.failure.${key}`) }))}></bw-choices>
         <div role="status">${failure ? advice(failure) : nothing}</div>
         <p class="soft">${t('page.bench.failureCounts')}</p>` : nothing}
-      <bw-field name="note" maxlength="200" .label=${t(isOther({ passed, failure }) ? 'page.bench.noteOther' : 'page.bench.note')} .hint=${t(isOther({ passed, failure }) ? 'page.bench.noteOtherHint' : 'page.bench.noteHint')} .value=${note}
+      <bw-field name="note" maxlength="200" .label=${t(isOther({ passed, failure }) ? 'page.bench.noteOther' : 'page.bench.note')} .hint=${t('page.bench.noteHint')} .value=${note}
         @typed=${event => this.change('note', event.detail)}></bw-field>`;
   }
 

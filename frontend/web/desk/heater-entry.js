@@ -14,18 +14,14 @@ class HeaterEntry extends PageElement {
   static properties = { desk: { attribute: false }, slot: { attribute: false }, cellId: { state: true } };
 
   #freshId = newId();
-  #like = null;
 
-  /** What the fields begin with stays as it was found, so that nothing typed changes while others use the heaters. */
   willUpdate(changed) {
-    if (!changed.has('slot')) return;
-    this.#freshId = newId();
-    this.#like = this.slot ?? this.desk.lesson.slots.at(-1);
+    if (changed.has('slot')) this.#freshId = newId();
   }
 
   render() {
     const { slot } = this;
-    const like = this.#like;
+    const like = slot ?? this.desk.lesson.slots.at(-1);
     return html`<bw-form class="heater-form" .label=${t(slot ? 'page.lesson.correctSend' : 'page.lesson.putInSend')} .send=${this.#send} .fields=${html`
       ${slot ? nothing : this.#cells()}
       <bw-field name="heater" maxlength="24" .label=${t('page.lesson.heaterName')} .hint=${t('page.lesson.heaterNameHint')} .value=${like?.heater ?? ''}></bw-field>

@@ -43,9 +43,9 @@ class Incidents extends PageElement {
         ${team ? html`<bw-mark .mark=${team.mark}></bw-mark> ${team.name}` : nothing} ${zone ? html`<span class="tag">${zone}</span>` : nothing}</span>
         <button class="button plain" aria-label=${t('page.safety.correctAt', { time: clock(incident.noticedAt) })}
           @click=${() => { this.draft = { ...incident, id: newId(), replaces: incident.id }; }}>${t('page.bench.correct')}</button></p>
-      <p>${incident.happened}</p><p class="soft">${t('page.safety.done')} ${incident.done}</p>
       ${incident.lookedAt ? nothing : html`<p><button class="button quiet" aria-label=${t('page.safety.lookedAtOf', { time: clock(incident.noticedAt) })}
         @click=${() => this.#look(incident)}>${t('page.safety.lookedAt')}</button></p>`}
+      <p>${incident.happened}</p><p class="soft">${t('page.safety.done')} ${incident.done}</p>
       ${earlier.length ? html`<details class="fold"><summary>${t('page.safety.earlier', { count: earlier.length })}</summary>
         ${earlier.map(each => html`<p class="soft">${clock(each.acceptedAt)}: ${each.happened} ${each.done}</p>`)}</details>` : nothing}</li>`;
   }

@@ -11,7 +11,7 @@ class Panels extends PageElement {
     return html`<div class="tabs" role="tablist" aria-label=${t('page.desk.panels')} @keydown=${this.#move}>
         ${this.panels.map(({ key }) => html`<button role="tab" id="tab-${key}" aria-controls="panel" aria-selected=${key === chosen.key ? 'true' : 'false'}
           tabindex=${key === chosen.key ? 0 : -1} @click=${() => this.#choose(key)}>${t(`page.desk.panel.${key}`)}</button>`)}</div>
-      <div class="panel" id="panel" role="tabpanel" tabindex="0" aria-labelledby="tab-${chosen.key}" @chosen=${keepInside}>${chosen.draw() ?? nothing}</div>`;
+      <div class="panel" id="panel" role="tabpanel" tabindex="0" aria-labelledby="tab-${chosen.key}">${chosen.draw() ?? nothing}</div>`;
   }
 
   #choose(key) {
@@ -28,8 +28,5 @@ class Panels extends PageElement {
     this.querySelector(`#tab-${key}`).focus();
   }
 }
-
-/** What is chosen in a form of a panel is not a panel. */
-const keepInside = event => event.stopPropagation();
 
 customElements.define('bw-panels', Panels);

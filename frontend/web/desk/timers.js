@@ -1,7 +1,7 @@
 import { Refused, put } from '../core/http.js';
 import { newId } from '../core/ids.js';
 import { t } from '../core/texts.js';
-import { html, live, nothing } from '../kit/kit.js';
+import { html, nothing } from '../kit/kit.js';
 
 const MORE_MINUTES = 5;
 const MINUTES = ['5', '10', '15', '30', '45'];
@@ -19,7 +19,7 @@ export function timers({ day, teams, cells, lesson }, { reload }) {
       <bw-field name="words" maxlength="60" .label=${t('page.lesson.whatFor')}></bw-field>
       <bw-field name="durationS" maxlength="3" .label=${t('page.lesson.minutesField')}></bw-field>
       <p class="beside">${MINUTES.map(each => html`<button type="button" class="button quiet" @click=${fill} value=${each}>${t('page.lesson.minutes', { minutes: Number(each) })}</button>`)}</p>
-      <bw-picker .label=${t('page.lesson.forWhom')} always .value=${live(whom)} @chosen=${event => { whom = event.detail; }}
+      <bw-picker .label=${t('page.lesson.forWhom')} always .value=${whom} @chosen=${event => { whom = event.detail; }}
         .options=${[{ key: '', label: t('page.lesson.wholeClass') }, ...scopes(teams, cells)]}></bw-picker>`}></bw-form></div>
   </section>`;
 }
@@ -57,7 +57,6 @@ async function start(day, { words, durationS }, cells, reload) {
   const ofCell = cells.some(({ id }) => id === whom);
   await put(`/api/timers/${freshId}`, { labDayId: day.id, words, durationS: secondsOf(durationS), teamId: ofCell ? null : whom || null, cellId: ofCell ? whom : null });
   freshId = newId();
-  whom = '';
   document.querySelectorAll('bw-form.timer-form bw-field').forEach(field => { field.value = ''; });
   await reload();
 }

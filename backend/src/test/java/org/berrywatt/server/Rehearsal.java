@@ -22,7 +22,6 @@ import org.berrywatt.safety.Zone;
 import org.berrywatt.server.access.Caller;
 import org.berrywatt.server.cell.CellWork;
 import org.berrywatt.server.cell.Cells;
-import org.berrywatt.server.labday.LabDayEdits;
 import org.berrywatt.server.labday.LabDays;
 import org.berrywatt.server.light.ControlCells;
 import org.berrywatt.server.light.Stations;
@@ -45,13 +44,13 @@ public final class Rehearsal {
 
     public Rehearsal(ApplicationContext server) {
         this.server = server;
-        server.getBean(LabDayEdits.class).put(labDayId, labDay("medianOfDeclared"), TEACHER, now);
+        server.getBean(LabDays.class).put(labDayId, labDay("medianOfDeclared"), TEACHER, now);
     }
 
     /** Ranks the day by another rule from now on. */
     public Rehearsal rule(String key) {
-        var version = server.getBean(LabDays.class).show(labDayId, TEACHER).version();
-        server.getBean(LabDayEdits.class).edit(labDayId, labDay(key), version, TEACHER, now);
+        var days = server.getBean(LabDays.class);
+        days.edit(labDayId, labDay(key), days.show(labDayId, TEACHER).version(), TEACHER, now);
         return this;
     }
 

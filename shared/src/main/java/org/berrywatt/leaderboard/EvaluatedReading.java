@@ -19,18 +19,18 @@ public record EvaluatedReading(UUID cellId, Result result, Score.Found powerDens
                 result,
                 Score.Found.of(
                         result.powerDensityWm2().estimate(),
-                        Trials.atLeastNothing(result.trials(Measurand.POWER_DENSITY, deviates, cellId.toString()))));
+                        Trials.of(result.trials(Measurand.POWER_DENSITY, deviates, cellId.toString()))));
     }
 
     /** A figure of the reading that counts. */
     Score.Found figure(Measurand measurand, Deviates deviates) {
         var trials = result.trials(measurand, deviates, cellId.toString());
-        return Score.Found.of(result.evaluation().budget(measurand).estimate(), Trials.atLeastNothing(trials));
+        return Score.Found.of(result.evaluation().budget(measurand).estimate(), Trials.of(trials));
     }
 
     /** A figure of an earlier reading of the same cell, to be compared with one that counts. */
     Score.Found earlierFigure(Measurand measurand, Deviates deviates) {
         var trials = result.evaluation().earlierTrials(measurand, deviates, cellId.toString());
-        return Score.Found.of(result.evaluation().budget(measurand).estimate(), Trials.atLeastNothing(trials));
+        return Score.Found.of(result.evaluation().budget(measurand).estimate(), Trials.of(trials));
     }
 }

@@ -31,17 +31,6 @@ public final class Trials {
         return new Trials(values);
     }
 
-    /**
-     * Takes draws of a result whose uncertainty may be wider than the result: what falls below 0 counts as 0, since no cell
-     * gives less than nothing.
-     *
-     * @param draws each in (-∞, ∞)
-     * @throws IllegalArgumentException when one is not
-     */
-    public static Trials atLeastNothing(double[] draws) {
-        return of(Arrays.stream(draws).map(draw -> Math.max(0, draw)).toArray());
-    }
-
     /** A result that is the same in all trials. */
     public static Trials certain(double value, int count) {
         var values = new double[count];

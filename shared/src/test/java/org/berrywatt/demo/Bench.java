@@ -3,8 +3,6 @@ package org.berrywatt.demo;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.berrywatt.curve.Diode;
 import org.berrywatt.demo.Recorded.Point;
 
@@ -14,15 +12,10 @@ record Bench(Visit visit) {
     /** Part of the light that gets under the box. */
     private static final double LIGHT_LEAK = 0.002;
 
-    private static final int OPENINGS = 3;
-
     List<Recorded> readings() {
         List<Recorded> written = new ArrayList<>();
         written.add(recorded("dark", LIGHT_LEAK, visit.at().plusSeconds(60)));
         written.addAll(Slip.around(visit, recorded("light", 1, visit.at().plusSeconds(175))));
-        if (visit.round() == 0 && planned().place() == 1) {
-            written.add(toggles(visit.at().plusSeconds(235)));
-        }
         if (visit.sweep()) {
             written.add(sweep(visit.at().plusSeconds(510)));
         }
@@ -48,26 +41,11 @@ record Bench(Visit visit) {
                 at);
     }
 
-    /** The second cell of each team shows on its first visit that it is the light that counts: covered and open in turn. */
-    private Recorded toggles(LocalDateTime at) {
-        List<Point> points = IntStream.range(0, OPENINGS)
-                .boxed()
-                .flatMap(opening ->
-                        Stream.of(LIGHT_LEAK, 1.0).map(part -> shown(part, at.minusSeconds(50 - 8L * opening))))
-                .toList();
-        return new Recorded(
-                id("toggles"), planned().id(), "toggles", visit.station().id(), "", "", false, "", points, at);
-    }
-
-    private Point shown(double partOfLight, LocalDateTime at) {
-        return new Point("", "", habit().current(meter().currentA(cell(partOfLight, at))));
-    }
-
     private Recorded sweep(LocalDateTime at) {
         Diode lit = cell(1, at);
         List<Point> points = Load.BOX.stream()
-                .map(load -> new Point(
-                        load.marking(habit()), habit().voltage(meter().voltageAcrossV(lit, load.trueOhm())), ""))
+                .map(load ->
+                        new Point(load.marking(habit()), habit().voltage(meter().voltageAcrossV(lit, load.trueOhm()))))
                 .toList();
         return new Recorded(
                 id("sweep"), planned().id(), "sweep", visit.station().id(), "", "", false, "", points, at);

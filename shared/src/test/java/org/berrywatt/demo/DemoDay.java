@@ -15,8 +15,6 @@ final class DemoDay {
         List<Visit> visits = Visit.ofAll(lives);
         BuildSheets build = new BuildSheets(lives, visits);
         ReadingSheets readings = ReadingSheets.of(visits);
-        HeaterSheets heaters = HeaterSheets.of(lives);
-        Upkeep upkeep = new Upkeep(visits);
         return List.of(
                 DaySheets.labDay(),
                 DaySheets.teams(),
@@ -27,12 +25,8 @@ final class DemoDay {
                 build.cells(),
                 build.recipe(),
                 build.outcomes(),
-                heaters.slots(),
-                heaters.outs(),
-                upkeep.events(),
                 readings.readings(),
                 readings.sweepPoints(),
-                upkeep.setAsides(),
                 TruthSheet.of(lives));
     }
 

@@ -50,11 +50,7 @@ class DemoDayTest {
                         "incidents",
                         "cells",
                         "outcomes",
-                        "heater-slots",
-                        "heater-outs",
-                        "cell-events",
-                        "readings",
-                        "set-asides")
+                        "readings")
                 .flatMap(file -> Rows.of(file).column("id"))
                 .toList();
         assertThat(ids).doesNotHaveDuplicates();
@@ -68,11 +64,6 @@ class DemoDayTest {
         assertThat(Rows.of("readings").column("cell_id")).isSubsetOf(cells);
         assertThat(Rows.of("outcomes").column("cell_id")).isSubsetOf(cells);
         assertThat(Rows.of("recipe").column("cell_id")).isSubsetOf(cells);
-        assertThat(Rows.of("heater-slots").column("cell_id")).isSubsetOf(cells);
-        assertThat(Rows.of("heater-outs").column("slot_id"))
-                .isSubsetOf(Rows.of("heater-slots").column("id").toList());
-        assertThat(Rows.of("cell-events").column("cell_id")).isSubsetOf(cells);
-        assertThat(Rows.of("set-asides").column("reading_id")).isSubsetOf(readings);
         assertThat(Rows.of("irradiances").column("station_id")).isSubsetOf(stations);
         assertThat(Rows.of("readings").column("replaces").filter(id -> !id.isEmpty()))
                 .isSubsetOf(readings);
@@ -82,30 +73,9 @@ class DemoDayTest {
     @Test
     void keepsEachFileInOrderOfTime() {
         assertThat(Stream.of(
-                        "teams",
-                        "stations",
-                        "irradiances",
-                        "sign-offs",
-                        "incidents",
-                        "cells",
-                        "outcomes",
-                        "heater-slots",
-                        "heater-outs",
-                        "cell-events",
-                        "readings",
-                        "set-asides"))
+                        "teams", "stations", "irradiances", "sign-offs", "incidents", "cells", "outcomes", "readings"))
                 .allSatisfy(
                         file -> assertThat(Rows.of(file).column("at").toList()).isSorted());
-    }
-
-    @Test
-    void playsWhatAClassDoesBesideMeasuring() {
-        assertThat(Rows.of("cell-events").column("kind")).contains("refill", "repair");
-        assertThat(Rows.of("readings").column("kind")).contains("dark", "light", "sweep", "toggles");
-        assertThat(Rows.of("heater-outs").column("slot_id"))
-                .containsExactlyInAnyOrderElementsOf(
-                        Rows.of("heater-slots").column("id").toList());
-        assertThat(Rows.of("set-asides").column("reason")).isNotEmpty();
     }
 
     @Test
@@ -133,8 +103,6 @@ class DemoDayTest {
                 .allMatch(row -> usual(Fields.CURRENT, row.text("current")));
         assertThat(Rows.of("sweep-points").column("load")).allMatch(text -> usual(Fields.LOAD, text));
         assertThat(Rows.of("sweep-points").column("voltage")).allMatch(text -> usual(Fields.VOLTAGE, text));
-        assertThat(Rows.of("sweep-points").column("current")).allMatch(text -> usual(Fields.CURRENT, text));
-        assertThat(Rows.of("heater-slots").column("target")).allMatch(text -> usual(Fields.HEATER_TARGET, text));
         assertThat(Rows.of("irradiances").column("reading"))
                 .allMatch(text -> usual(text.endsWith("lx") ? Fields.ILLUMINANCE : Fields.IRRADIANCE, text));
         assertThat(Rows.of("cells").column("area"))

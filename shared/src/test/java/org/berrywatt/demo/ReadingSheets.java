@@ -45,12 +45,12 @@ record ReadingSheets(List<Recorded> recorded) {
                 recorded.stream().flatMap(ReadingSheets::points).toList());
     }
 
-    private static Stream<List<Object>> points(Recorded reading) {
-        return IntStream.range(0, reading.points().size()).mapToObj(i -> point(reading, i));
+    private static Stream<List<Object>> points(Recorded sweep) {
+        return IntStream.range(0, sweep.points().size()).mapToObj(i -> point(sweep, i));
     }
 
-    private static List<Object> point(Recorded reading, int index) {
-        Point point = reading.points().get(index);
-        return List.of(reading.id(), index + 1, point.load(), point.voltage(), point.current());
+    private static List<Object> point(Recorded sweep, int index) {
+        Point point = sweep.points().get(index);
+        return List.of(sweep.id(), index + 1, point.load(), point.voltage(), "");
     }
 }

@@ -6,13 +6,13 @@ import java.util.List;
 /**
  * A reading as it was written down.
  *
- * @param kind dark, light, sweep or toggles
+ * @param kind dark, light or sweep
  * @param stationId empty in the dark
- * @param voltage as typed, empty for a sweep and for toggles
- * @param current as typed, empty for a sweep and for toggles
+ * @param voltage as typed, empty for a sweep
+ * @param current as typed, empty for a sweep
  * @param unusualConfirmed whether a person ticked that the meter really showed this
  * @param replaces the reading that this one corrects, or empty
- * @param points rows of a sweep, or of the cell covered and open in turn
+ * @param points rows of a sweep
  */
 record Recorded(
         String id,
@@ -26,8 +26,8 @@ record Recorded(
         List<Point> points,
         LocalDateTime at) {
 
-    /** A row of a load sweep, the voltage across a resistor; or of toggles, a current alone. */
-    record Point(String load, String voltage, String current) {}
+    /** A row of a load sweep: the voltage across a resistor. */
+    record Point(String load, String voltage) {}
 
     Recorded at(LocalDateTime moment) {
         return new Recorded(id, cellId, kind, stationId, voltage, current, unusualConfirmed, replaces, points, moment);

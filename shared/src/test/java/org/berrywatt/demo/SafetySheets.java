@@ -31,17 +31,14 @@ final class SafetySheets {
                         Zone.GLASS,
                         "A plate slipped while it was being taped and broke on the floor; nobody was hurt.",
                         "Pieces counted into the sharps box, floor wiped.",
-                        Scenario.at(12, 4),
-                        When.of(Scenario.at(12, 11))),
+                        Scenario.at(12, 4)),
                 incident(
                         "Wrens",
                         Zone.HEAT,
                         "Tongs were laid down with their hot end across the line.",
                         "Moved back with a glove; tongs now have a tray of their own.",
-                        Scenario.at(13, 16),
-                        ""));
-        return new Sheet(
-                "incidents.csv", List.of("id", "team_id", "zone", "happened", "done", "at", "looked_at"), rows);
+                        Scenario.at(13, 16)));
+        return new Sheet("incidents.csv", List.of("id", "team_id", "zone", "happened", "done", "at"), rows);
     }
 
     private static Stream<SignOff> ofTeam(Team team, int number) {
@@ -56,17 +53,9 @@ final class SafetySheets {
                         new SignOff(team, Zone.FLAME, Scenario.at(13, 26).plusSeconds(25L * number))));
     }
 
-    /** @param lookedAt when the teacher looked at it, or empty */
-    private static List<Object> incident(
-            String team, Zone zone, String happened, String done, LocalDateTime at, String lookedAt) {
+    private static List<Object> incident(String team, Zone zone, String happened, String done, LocalDateTime at) {
         return List.of(
-                Scenario.id("incident " + team),
-                Scenario.id("team " + team),
-                zone.key(),
-                happened,
-                done,
-                When.of(at),
-                lookedAt);
+                Scenario.id("incident " + team), Scenario.id("team " + team), zone.key(), happened, done, When.of(at));
     }
 
     private record SignOff(Team team, Zone zone, LocalDateTime at) {

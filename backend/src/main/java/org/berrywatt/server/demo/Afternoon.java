@@ -38,13 +38,8 @@ final class Afternoon {
                         teachers("sign-offs", requests::signOff),
                         teachers("incidents", requests::incident),
                         teams("cells", "id", requests::cell),
-                        teams("heater-slots", "cell_id", requests::heaterSlot),
-                        teams("heater-outs", "cell_id", requests::heaterOut),
                         teams("outcomes", "cell_id", requests::outcome),
-                        teams("cell-events", "cell_id", requests::cellEvent),
-                        teams("readings", "cell_id", requests::reading),
-                        teachers("set-asides", requests::setAside),
-                        looks())
+                        teams("readings", "cell_id", requests::reading))
                 .flatMap(Function.identity())
                 .sorted(Comparator.comparing(Entry::at))
                 .toList();
@@ -56,12 +51,6 @@ final class Afternoon {
 
     private Stream<Entry> teams(String table, String cellColumn, Function<Row, Object> request) {
         return Table.rows(table).map(row -> entry(row, teamOfCell.get(row.id(cellColumn)), request));
-    }
-
-    private Stream<Entry> looks() {
-        return Table.rows("incidents")
-                .filter(row -> row.textOrNothing("looked_at") != null)
-                .map(row -> new Entry(names.of(row.id("id")), row.at("looked_at"), null, new IncidentLook()));
     }
 
     private Entry entry(Row row, @Nullable UUID team, Function<Row, Object> request) {

@@ -1,31 +1,20 @@
 package org.berrywatt.server.demo;
 
-import java.time.Instant;
-import java.util.HashMap;
-import java.util.Map;
-import java.util.Objects;
 import java.util.UUID;
-import org.berrywatt.contract.CellEventRequest;
 import org.berrywatt.contract.CellRequest;
-import org.berrywatt.contract.HeaterOutRequest;
-import org.berrywatt.contract.HeaterSlotRequest;
 import org.berrywatt.contract.IncidentRequest;
 import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.LabDayRequest;
 import org.berrywatt.contract.OutcomeRequest;
 import org.berrywatt.contract.ReadingRequest;
-import org.berrywatt.contract.SetAsideRequest;
 import org.berrywatt.contract.SignOffRequest;
 import org.berrywatt.contract.StationRequest;
 import org.berrywatt.contract.TeamRequest;
 import org.berrywatt.server.access.Caller;
-import org.berrywatt.server.cell.CellWork;
 import org.berrywatt.server.cell.Cells;
-import org.berrywatt.server.labday.LabDayEdits;
-import org.berrywatt.server.lesson.HeaterSlots;
+import org.berrywatt.server.labday.LabDays;
 import org.berrywatt.server.light.Stations;
 import org.berrywatt.server.reading.Readings;
-import org.berrywatt.server.reading.SetAsides;
 import org.berrywatt.server.safety.Incidents;
 import org.berrywatt.server.safety.Safety;
 import org.berrywatt.server.team.Teams;
@@ -35,49 +24,57 @@ import org.springframework.stereotype.Component;
 @Component
 class DemoClass {
 
-    /** A door as its facade opens it. */
-    private interface Door<R> {
-        void enter(UUID id, R request, Caller caller, Instant at);
-    }
-
-    private final Map<Class<?>, Door<Object>> doors = new HashMap<>();
+    private final LabDays labDays;
+    private final Teams teams;
+    private final Safety safety;
+    private final Incidents incidents;
+    private final Cells cells;
+    private final Stations stations;
+    private final Readings readings;
 
     DemoClass(
-            LabDayEdits labDays,
+            LabDays labDays,
             Teams teams,
             Safety safety,
             Incidents incidents,
             Cells cells,
-            CellWork work,
             Stations stations,
-            Readings readings,
-            SetAsides setAsides,
-            HeaterSlots heaters) {
-        open(LabDayRequest.class, labDays::put);
-        open(TeamRequest.class, teams::put);
-        open(StationRequest.class, stations::put);
-        open(IrradianceRequest.class, stations::putIrradiance);
-        open(SignOffRequest.class, safety::putSignOff);
-        open(IncidentRequest.class, incidents::put);
-        open(IncidentLook.class, (id, look, caller, at) -> incidents.look(id, caller, at));
-        open(CellRequest.class, cells::put);
-        open(OutcomeRequest.class, cells::putOutcome);
-        open(HeaterSlotRequest.class, heaters::put);
-        open(HeaterOutRequest.class, heaters::takeOut);
-        open(CellEventRequest.class, work::put);
-        open(ReadingRequest.class, readings::put);
-        open(SetAsideRequest.class, setAsides::put);
+            Readings readings) {
+        this.labDays = labDays;
+        this.teams = teams;
+        this.safety = safety;
+        this.incidents = incidents;
+        this.cells = cells;
+        this.stations = stations;
+        this.readings = readings;
     }
 
     /** @param teacher who enters what no team enters */
     void enter(Entry entry, UUID labDayId, Caller teacher) {
         UUID teamId = entry.teamId();
-        Caller caller = teamId == null ? teacher : new Caller.TeamMember(teamId, labDayId);
-        Objects.requireNonNull(doors.get(entry.request().getClass()))
-                .enter(entry.id(), entry.request(), caller, entry.at());
+        enter(entry, teamId == null ? teacher : new Caller.TeamMember(teamId, labDayId));
     }
 
-    private <R> void open(Class<R> request, Door<R> door) {
-        doors.put(request, (id, body, caller, at) -> door.enter(id, request.cast(body), caller, at));
+    private void enter(Entry entry, Caller caller) {
+        Object request = entry.request();
+        if (request instanceof LabDayRequest labDay) {
+            labDays.put(entry.id(), labDay, caller, entry.at());
+        } else if (request instanceof TeamRequest team) {
+            teams.put(entry.id(), team, caller, entry.at());
+        } else if (request instanceof StationRequest station) {
+            stations.put(entry.id(), station, caller, entry.at());
+        } else if (request instanceof IrradianceRequest irradiance) {
+            stations.putIrradiance(entry.id(), irradiance, caller, entry.at());
+        } else if (request instanceof SignOffRequest signOff) {
+            safety.putSignOff(entry.id(), signOff, caller, entry.at());
+        } else if (request instanceof IncidentRequest incident) {
+            incidents.put(entry.id(), incident, caller, entry.at());
+        } else if (request instanceof CellRequest cell) {
+            cells.put(entry.id(), cell, caller, entry.at());
+        } else if (request instanceof OutcomeRequest outcome) {
+            cells.putOutcome(entry.id(), outcome, caller, entry.at());
+        } else if (request instanceof ReadingRequest reading) {
+            readings.put(entry.id(), reading, caller, entry.at());
+        }
     }
 }

@@ -10,6 +10,6 @@ import org.jspecify.annotations.Nullable;
  * @param id the id that the phone made
  * @param at when it was entered
  * @param teamId the team whose phone it was, null for the teacher's computer
- * @param request one of the contract's requests, or {@link IncidentLook}
+ * @param request one of the contract's requests
  */
 record Entry(UUID id, Instant at, @Nullable UUID teamId, Object request) {}

@@ -6,16 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.berrywatt.contract.BuildValue;
-import org.berrywatt.contract.CellEventRequest;
 import org.berrywatt.contract.CellRequest;
-import org.berrywatt.contract.HeaterOutRequest;
-import org.berrywatt.contract.HeaterSlotRequest;
 import org.berrywatt.contract.IncidentRequest;
 import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.LabDayRequest;
 import org.berrywatt.contract.OutcomeRequest;
 import org.berrywatt.contract.ReadingRequest;
-import org.berrywatt.contract.SetAsideRequest;
 import org.berrywatt.contract.SignOffRequest;
 import org.berrywatt.contract.StationRequest;
 import org.berrywatt.contract.SweepPoint;
@@ -97,30 +93,6 @@ final class Requests {
                 row.textOrNothing("note"),
                 null,
                 row.at());
-    }
-
-    HeaterSlotRequest heaterSlot(Row row) {
-        return new HeaterSlotRequest(
-                names.of(row.id("cell_id")),
-                row.text("heater"),
-                row.count("position"),
-                row.typed("target"),
-                row.count("hold_minutes"),
-                row.at(),
-                null,
-                null);
-    }
-
-    HeaterOutRequest heaterOut(Row row) {
-        return new HeaterOutRequest(names.of(row.id("slot_id")), row.at());
-    }
-
-    CellEventRequest cellEvent(Row row) {
-        return new CellEventRequest(names.of(row.id("cell_id")), row.text("kind"), row.textOrNothing("note"), row.at());
-    }
-
-    SetAsideRequest setAside(Row row) {
-        return new SetAsideRequest(names.of(row.id("reading_id")), row.text("reason"));
     }
 
     ReadingRequest reading(Row row) {

@@ -54,11 +54,7 @@ record Row(CSVRecord columns) {
 
     /** Local time of the room, which is the server's. */
     Instant at() {
-        return at("at");
-    }
-
-    Instant at(String column) {
-        return LocalDateTime.parse(text(column)).atZone(ZoneId.systemDefault()).toInstant();
+        return LocalDateTime.parse(text("at")).atZone(ZoneId.systemDefault()).toInstant();
     }
 
     private boolean has(String column) {

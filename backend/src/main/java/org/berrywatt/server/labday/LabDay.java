@@ -2,8 +2,6 @@ package org.berrywatt.server.labday;
 
 import java.time.LocalDate;
 import java.util.UUID;
-import org.berrywatt.contract.ProblemCode;
-import org.berrywatt.server.platform.Refusal;
 
 /**
  * A lab day as later features see it.
@@ -26,22 +24,4 @@ public record LabDay(
         boolean teamsCreateThemselves,
         boolean entryOpen,
         boolean resultsFinal,
-        long version) {
-
-    /** @throws Refusal {@code labday.final} */
-    LabDay requireChangeable() {
-        if (resultsFinal) {
-            throw Refusal.of(ProblemCode.LABDAY_FINAL).value(title);
-        }
-        return this;
-    }
-
-    /** @throws Refusal {@code labday.closed} or {@code labday.final} */
-    LabDay requireOpen() {
-        requireChangeable();
-        if (!entryOpen) {
-            throw Refusal.of(ProblemCode.LABDAY_CLOSED).value(title);
-        }
-        return this;
-    }
-}
+        long version) {}

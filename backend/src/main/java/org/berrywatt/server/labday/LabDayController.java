@@ -25,12 +25,10 @@ import org.springframework.web.bind.annotation.RestController;
 class LabDayController {
 
     private final LabDays days;
-    private final LabDayEdits edits;
     private final Clock clock;
 
-    LabDayController(LabDays days, LabDayEdits edits, Clock clock) {
+    LabDayController(LabDays days, Clock clock) {
         this.days = days;
-        this.edits = edits;
         this.clock = clock;
     }
 
@@ -52,18 +50,18 @@ class LabDayController {
             Caller caller) {
         return tagged(
                 seen == null
-                        ? edits.put(id, request, caller, clock.instant())
-                        : edits.edit(id, request, VersionTag.read(seen), caller, clock.instant()));
+                        ? days.put(id, request, caller, clock.instant())
+                        : days.edit(id, request, VersionTag.read(seen), caller, clock.instant()));
     }
 
     @PutMapping("/{id}/entry")
     ResponseEntity<LabDayAnswer> setEntry(@PathVariable UUID id, @RequestBody EntryRequest request, Caller caller) {
-        return tagged(edits.setEntry(id, request, caller, clock.instant()));
+        return tagged(days.setEntry(id, request, caller, clock.instant()));
     }
 
     @PutMapping("/{id}/final")
     ResponseEntity<LabDayAnswer> setFinal(@PathVariable UUID id, @RequestBody FinalRequest request, Caller caller) {
-        return tagged(edits.setFinal(id, request, caller, clock.instant()));
+        return tagged(days.setFinal(id, request, caller, clock.instant()));
     }
 
     private static ResponseEntity<LabDayAnswer> tagged(LabDayAnswer day) {

@@ -4,8 +4,6 @@ import jakarta.persistence.LockModeType;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.berrywatt.contract.ProblemCode;
-import org.berrywatt.server.platform.Refusal;
 import org.springframework.data.jpa.repository.Lock;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
@@ -30,9 +28,4 @@ interface LabDayRepository extends Repository<LabDayEntity, UUID> {
     @Lock(LockModeType.PESSIMISTIC_WRITE)
     @Query("select d from LabDayEntity d where d.id = :id")
     Optional<LabDayEntity> holdAlone(UUID id);
-
-    /** @throws Refusal {@code notFound} when there is none */
-    static LabDayEntity existing(Optional<LabDayEntity> found) {
-        return found.orElseThrow(() -> Refusal.of(ProblemCode.NOT_FOUND));
-    }
 }

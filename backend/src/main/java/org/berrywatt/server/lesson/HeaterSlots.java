@@ -18,7 +18,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /** Which cell stays on which position of which heater. */
 @Service
-public class HeaterSlots {
+class HeaterSlots {
 
     private final Cells cells;
     private final HeaterSlotRepository slots;

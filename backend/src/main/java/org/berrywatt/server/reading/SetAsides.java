@@ -19,7 +19,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /** Readings that a teacher keeps out of every result, with a reason, until it is taken back. */
 @Service
-public class SetAsides {
+class SetAsides {
 
     private static final int LONGEST_REASON = 120;
 

@@ -57,14 +57,9 @@ class Briefings {
         return typed == null ? null : Words.sentence("reason", typed, SHORTEST_REASON, LONGEST_REASON);
     }
 
-    /** Nobody is briefed as a team that was joined to another one, since its sign-off would cover nothing. */
     private Team team(SignOffRequest request) {
-        var team = teams.find(Given.need("teamId", request.teamId()))
+        return teams.find(Given.need("teamId", request.teamId()))
                 .orElseThrow(() -> Refusal.of(ProblemCode.NOT_FOUND).field("teamId"));
-        if (teams.remaining(team.id()).filter(team::equals).isEmpty()) {
-            throw Refusal.of(ProblemCode.TEAM_MERGED).value(team.name());
-        }
-        return team;
     }
 
     private static List<String> points(Zone zone, List<String> ticked) {

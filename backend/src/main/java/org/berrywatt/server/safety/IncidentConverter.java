@@ -30,9 +30,10 @@ class IncidentConverter {
     IncidentEntry entry(IncidentRequest request) {
         var labDayId = Given.need("labDayId", request.labDayId());
         requireDay(labDayId);
+        requireTeamOf(labDayId, request.teamId());
         return new IncidentEntry(
                 labDayId,
-                teamOf(labDayId, request.teamId()),
+                request.teamId(),
                 zone(request.zone()),
                 Words.sentence("happened", request.happened(), SHORTEST, LONGEST),
                 Words.sentence("done", request.done(), SHORTEST, LONGEST),
@@ -45,14 +46,14 @@ class IncidentConverter {
         }
     }
 
-    /** Where the team was joined to another one, that one's. */
-    private @Nullable UUID teamOf(UUID labDayId, @Nullable UUID teamId) {
-        return teamId == null
-                ? null
-                : teams.remaining(teamId)
-                        .filter(team -> team.labDayId().equals(labDayId))
-                        .map(Team::id)
-                        .orElseThrow(() -> Refusal.of(ProblemCode.NOT_FOUND).field("teamId"));
+    private void requireTeamOf(UUID labDayId, @Nullable UUID teamId) {
+        if (teamId != null
+                && teams.find(teamId)
+                        .map(Team::labDayId)
+                        .filter(labDayId::equals)
+                        .isEmpty()) {
+            throw Refusal.of(ProblemCode.NOT_FOUND).field("teamId");
+        }
     }
 
     private static @Nullable String zone(@Nullable String key) {

@@ -46,7 +46,7 @@ public class Safety {
     /**
      * Signs a team off for a zone; for teachers.
      *
-     * @throws Refusal {@code zone.briefingOpen} when points are not ticked and no reason is given, {@code team.merged}, or when a field is
+     * @throws Refusal {@code zone.briefingOpen} when points are not ticked and no reason is given, or when a field is
      *     refused
      */
     @Transactional

@@ -2,7 +2,6 @@ package org.berrywatt.server.leaderboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.assertj.core.api.InstanceOfAssertFactories.DOUBLE;
 
 import java.util.List;
 import java.util.Objects;
@@ -45,7 +44,7 @@ class MeterLimitsTest {
         day.dark(cell, "0 mV", "0.0 uA");
         day.lit(cell, yard, "300 mV", "0.0 uA");
         var note = note("note.currentBelowResolution");
-        assertThat(note.values().get("currentMicroA")).asInstanceOf(DOUBLE).isCloseTo(0.25, within(1e-9));
+        assertThat((double) note.values().get("currentMicroA")).isCloseTo(0.25, within(1e-9));
         assertThat(Objects.requireNonNull(result().powerDensityWm2()).value()).isPositive();
     }
 

@@ -66,7 +66,7 @@ class HeaterSlotsTest {
         assertThat(problem.field()).isEqualTo("position");
         assertThat(problem.detail())
                 .isEqualTo("Cell “S1” is already on Plate A, position 3."
-                        + " Choose a free position, or take that cell off first.");
+                        + " Choose a free position, or take that cell out first.");
     }
 
     @Test

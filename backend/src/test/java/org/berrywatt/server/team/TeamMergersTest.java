@@ -19,7 +19,6 @@ import org.berrywatt.contract.OutcomeRequest;
 import org.berrywatt.contract.PhoneAnswer;
 import org.berrywatt.contract.PhoneRequest;
 import org.berrywatt.contract.ProblemCode;
-import org.berrywatt.contract.SignOffRequest;
 import org.berrywatt.contract.TeamAnswer;
 import org.berrywatt.contract.TeamMergerRequest;
 import org.berrywatt.contract.TimerAnswer;
@@ -152,13 +151,6 @@ class TeamMergersTest {
 
         assertThat(baked(cell, before)).hasStatusOk();
         teacher.problem(baked(cell, Instant.now()), ProblemCode.ZONE_NOT_SIGNED_OFF);
-    }
-
-    @Test
-    void signsNobodyOffAsATeamThatIsNoMore() {
-        merge(newts, wrens);
-        var request = new SignOffRequest(newts, "heat", Zone.HEAT.points(), 60, null);
-        teacher.problem(teacher.put(request, "/api/sign-offs/{id}", UUID.randomUUID()), ProblemCode.TEAM_MERGED);
     }
 
     @Test

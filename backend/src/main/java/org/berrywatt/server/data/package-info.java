@@ -1,0 +1,7 @@
+/** A lab day as plain tables with units, and a description of every column, for whoever reads the numbers afterwards. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"platform", "access", "labday", "cell", "leaderboard"})
+package org.berrywatt.server.data;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
