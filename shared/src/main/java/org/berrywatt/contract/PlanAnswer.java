@@ -79,7 +79,7 @@ public record PlanAnswer(
     /**
      * Some cells are somewhere for some time.
      *
-     * @param kind {@code film}, {@code counterElectrode}, {@code bake}, {@code dyeAndClose} or {@code measure}
+     * @param kind "film", "counterElectrode", "bake", "dyeAndClose" or "measure"
      * @param place number of the team, heater or station, from 1; 0 for the class's own cells
      * @param cells labels, on a heater in the order of its positions
      * @param bakeC film temperature on a heater

@@ -61,7 +61,9 @@ class Plans {
     @Transactional(readOnly = true)
     PlanAnswer show(UUID labDayId, Caller caller) {
         caller.requireTeacher();
-        days.find(labDayId).orElseThrow(() -> Refusal.of(ProblemCode.NOT_FOUND));
+        if (days.find(labDayId).isEmpty()) {
+            throw Refusal.of(ProblemCode.NOT_FOUND);
+        }
         return present(labDayId);
     }
 

@@ -65,7 +65,7 @@ final class Recipes {
     private static boolean within(RecipeEntry one, RecipeEntry other, double toleranceSi) {
         var a = one.valueSi();
         var b = other.valueSi();
-        return a == null || b == null ? one.text().equals(other.text()) : Math.abs(a - b) <= toleranceSi;
+        return (a == null || b == null) ? one.text().equals(other.text()) : Math.abs(a - b) <= toleranceSi;
     }
 
     private static boolean isTemperature(RecipeEntry entry) {
