@@ -1,4 +1,4 @@
-import { firstDraft, openParameters, withFactor, withFixed, withLevel, withoutLevel } from '/plan/draft.js';
+import { comparableParameters, firstDraft, openParameters, withFactor, withFixed, withLevel, withoutLevel } from '/plan/draft.js';
 import { hours, ratio } from '/plan/names.js';
 import { same, spec } from './spec.js';
 
@@ -15,6 +15,10 @@ spec('what is varied is not the same for all any more', () => {
   const draft = withLevel(start, 'bakeTemperature', { text: '350', unit: 'degC' });
   same(draft.fixed.map(({ parameter }) => parameter), ['bakeTime']);
   same(openParameters(draft, catalogue).map(({ key }) => key), ['dyeSource', 'soakTime']);
+});
+
+spec('what is the same for all may be compared all the same', () => {
+  same(comparableParameters(start, catalogue).map(({ key }) => key), ['dyeSource', 'bakeTemperature', 'soakTime']);
 });
 
 spec('a factor whose last level is taken out is gone, and so are the rules that name it', () => {

@@ -40,6 +40,9 @@ export const withFactor = (draft, parameter) => (draft.factors.some(factor => fa
 
 export const withFixed = (draft, value) => ({ ...draft, fixed: [...draft.fixed.filter(each => each.parameter !== value.parameter), value] });
 
+/** Parameters that are not varied yet; one that was to be the same for all may become so. */
+export const comparableParameters = (draft, { parameters }) => parameters.filter(({ key }) => !draft.factors.some(({ parameter }) => parameter === key));
+
 /** Parameters that are neither varied nor the same for all. */
 export function openParameters(draft, { parameters }) {
   const taken = new Set([...draft.factors, ...draft.fixed].map(({ parameter }) => parameter));

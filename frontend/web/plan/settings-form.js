@@ -1,7 +1,7 @@
 /** What a plan is asked for: what to compare, what stays the same, who, with what, in which time. */
 import { t } from '../core/texts.js';
 import { PageElement, html, nothing } from '../kit/kit.js';
-import { openParameters, withFactor, withFixed, withLevel, withoutLevel } from './draft.js';
+import { comparableParameters, openParameters, withFactor, withFixed, withLevel, withoutLevel } from './draft.js';
 import './level-picker.js';
 import { levelWords, parameterName, ratio } from './names.js';
 
@@ -32,7 +32,7 @@ class PlanForm extends PageElement {
 
   #compare() {
     const { draft, catalogue } = this;
-    const open = openParameters(draft, catalogue);
+    const open = comparableParameters(draft, catalogue);
     const ordered = [...FIRST.map(key => open.find(each => each.key === key)).filter(Boolean), ...open.filter(({ key }) => !FIRST.includes(key))];
     return html`<section class="flow"><h2>${t('page.plan.compare')}</h2><p class="soft small">${t('page.plan.compareLead')}</p>
       ${draft.factors.map(factor => this.#factor(factor))}
