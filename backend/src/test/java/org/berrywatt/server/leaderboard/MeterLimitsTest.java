@@ -44,7 +44,8 @@ class MeterLimitsTest {
         day.dark(cell, "0 mV", "0.0 uA");
         day.lit(cell, yard, "300 mV", "0.0 uA");
         var note = note("note.currentBelowResolution");
-        assertThat((double) note.values().get("currentMicroA")).isCloseTo(0.25, within(1e-9));
+        assertThat((double) Objects.requireNonNull(note.values().get("currentMicroA")))
+                .isCloseTo(0.25, within(1e-9));
         assertThat(Objects.requireNonNull(result().powerDensityWm2()).value()).isPositive();
     }
 
