@@ -108,9 +108,9 @@ class TablesTest {
         assertThat(described.resources()).hasSize(Tables.NAMES.size());
         assertThat(described.resources())
                 .allSatisfy(table -> assertThat(table.description()).doesNotStartWith("data."))
-                .flatExtracting(table -> table.schema().fields())
-                .allSatisfy(field ->
-                        assertThat(((DataPackage.Field) field).description()).doesNotStartWith("data."));
+                .allSatisfy(table -> assertThat(table.schema().fields())
+                        .extracting(DataPackage.Field::description)
+                        .noneMatch(words -> words.startsWith("data.")));
     }
 
     @Test
