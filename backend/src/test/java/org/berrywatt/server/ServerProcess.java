@@ -14,11 +14,16 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import org.awaitility.Awaitility;
+import org.awaitility.core.ConditionTimeoutException;
+import org.awaitility.core.TerminalFailureException;
 
-/** The jar as a person starts it: {@code java -jar berrywatt.jar}, with a port and a home of its own. */
+/**
+ * The jar as a person starts it: {@code java -jar berrywatt.jar}, with a port and a home of its own. It compiles less
+ * than a person's, since it does not live long enough for that to pay.
+ */
 public final class ServerProcess implements AutoCloseable {
 
-    private static final Duration PATIENCE = Duration.ofMinutes(3);
+    private static final Duration PATIENCE = Duration.ofMinutes(6);
     private static final Path TARGET = Path.of("target").toAbsolutePath();
 
     /** The server as the build leaves it, its libraries in {@code lib/} beside it. */
@@ -36,9 +41,11 @@ public final class ServerProcess implements AutoCloseable {
         this.errors = errors;
     }
 
-    /** Starts without waiting. */
+    /** Starts without waiting, beside database programs that are unpacked once for all tests. */
     public static ServerProcess start(Path home, String... arguments) throws IOException {
-        return start(List.of(), JAR, freePort(), home, arguments);
+        var all = new ArrayList<>(List.of(arguments));
+        all.add("--berrywatt.programs=" + TARGET.resolve("database-programs"));
+        return start(List.of(), JAR, freePort(), home, all.toArray(String[]::new));
     }
 
     static ServerProcess start(List<String> before, Path jar, int port, Path home, String... arguments)
@@ -49,6 +56,8 @@ public final class ServerProcess implements AutoCloseable {
         var command = new ArrayList<>(before);
         command.addAll(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
                 "-jar",
                 jar.toString(),
                 "--berrywatt.home=" + home,
@@ -73,15 +82,24 @@ public final class ServerProcess implements AutoCloseable {
         }
     }
 
-    /** Waits until the server answers that it is healthy. */
+    /** Waits until the server answers that it is healthy; one that does not is ended. */
     public ServerProcess ready() {
+        try {
+            awaitHealth();
+        } catch (ConditionTimeoutException | TerminalFailureException failed) {
+            kill();
+            throw failed;
+        }
+        return this;
+    }
+
+    private void awaitHealth() {
         Awaitility.await("ready, or the reason why not: " + errors)
                 .atMost(PATIENCE)
                 .pollInterval(Duration.ofMillis(200))
                 .failFast("the server ended: " + errors, () -> !process.isAlive())
                 .ignoreExceptions()
                 .until(() -> get("/actuator/health").statusCode() == 200);
-        return this;
     }
 
     public HttpResponse<String> get(String address) throws IOException, InterruptedException {

@@ -2,8 +2,10 @@ package org.berrywatt.server;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.net.ServerSocket;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -12,7 +14,7 @@ class StartIT {
 
     @Test
     void printsTheWayInAndTheSetupKeyOnTheFirstStart() throws Exception {
-        try (var server = ServerProcess.start(ServerProcess.newHome()).ready()) {
+        try (var server = bare(ServerProcess.newHome()).ready()) {
             assertThat(server.get("/api/access").body()).contains("\"setupNeeded\":true");
             assertThat(server.output())
                     .contains("Berrywatt is ready.")
@@ -72,6 +74,11 @@ class StartIT {
         var home = ServerProcess.newHome();
         Files.writeString(Files.createDirectories(home).resolve("database"), "a file where a folder should be");
         assertRefused(ServerProcess.start(home), "The database in " + home);
+    }
+
+    /** Unpacks the database's programs into its home, as for a person. */
+    private static ServerProcess bare(Path home) throws IOException {
+        return ServerProcess.start(List.of(), ServerProcess.JAR, ServerProcess.freePort(), home);
     }
 
     private static void assertRefused(ServerProcess server, String... parts) throws Exception {
