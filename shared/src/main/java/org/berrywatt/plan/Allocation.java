@@ -27,6 +27,15 @@ public final class Allocation {
         return shuffled(design, RandomSource.XO_SHI_RO_256_PP.create(order.seed() ^ OF_ORDER));
     }
 
+    /**
+     * The recipe of a class's standard cell: the first levels, as far as they may be built together.
+     *
+     * @throws PlanRefused for an order from which no plan follows
+     */
+    public static List<Integer> standard(Order order) {
+        return order.recipes().get(0);
+    }
+
     private static Design shuffled(Design design, UniformRandomProvider random) {
         var teams = Shuffle.of(IntStream.range(0, design.blocks()).boxed().toList(), random);
         var runs = new ArrayList<Run>();

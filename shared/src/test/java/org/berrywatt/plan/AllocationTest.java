@@ -54,6 +54,15 @@ class AllocationTest {
                 .contains(List.of(0, 2));
     }
 
+    @Test
+    void takesForTheStandardCellTheFirstRecipeThatMayBeBuilt() {
+        var forbidden = List.of(Map.of("dyeSource", "blackberry", "bakeTemperature", "350"));
+
+        assertThat(Allocation.standard(order(8, 3, DYE, BAKE))).containsExactly(0, 0);
+        assertThat(Allocation.standard(new Order(List.of(DYE, BAKE), 8, 3, forbidden, 7)))
+                .containsExactly(0, 1);
+    }
+
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5})
     void drawsAnotherOrderForAnotherSeedAndAsGoodAPlan(long seed) {

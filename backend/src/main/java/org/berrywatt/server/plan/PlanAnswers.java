@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.berrywatt.contract.PlanAnswer;
 import org.berrywatt.contract.PlannedCellAnswer;
+import org.berrywatt.plan.Allocation;
 import org.berrywatt.plan.Design;
 import org.berrywatt.plan.FactorFigures;
 import org.berrywatt.plan.Job;
@@ -73,7 +74,7 @@ class PlanAnswers {
     List<Planned> planned(PlanSettings settings, PlanContent content) {
         var all = new ArrayList<Planned>();
         content.runs().forEach(run -> all.add(Planned.of(run, settings.recipe(run.levels()))));
-        var first = settings.varied().stream().map(varied -> 0).toList();
+        var first = Allocation.standard(settings.order(content.seed()));
         if (settings.request().standardCell()) {
             all.add(new Planned(Labels.STANDARD, "standard", 0, first, settings.recipe(first), false));
         }
