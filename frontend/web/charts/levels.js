@@ -16,7 +16,7 @@ import { teamMarks } from './teamMarks.js';
  * @typedef {{x: number, y: number, mark: number, label: string, failed: boolean}} Dot y is not read when failed
  * @typedef {{min: number, max: number, ticks: {value: number, label: string | string[]}[], reach: number, title: string}} Across
  *   the x axis; `reach`: half the room of a level
- * @typedef {{dots: Dot[], medians: {x: number, y: number, text: string}[], across: Across, upTitle: string,
+ * @typedef {{dots: Dot[], medians: {x: number, y: number, text: string, low?: number, high?: number}[], across: Across, upTitle: string,
  *   failedTitle: string, sentence: string}} Picture
  */
 export function drawLevels(canvas) {

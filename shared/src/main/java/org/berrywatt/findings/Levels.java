@@ -1,30 +1,46 @@
 package org.berrywatt.findings;
 
-import static java.util.Comparator.comparing;
 import static java.util.Comparator.comparingDouble;
-import static java.util.Comparator.naturalOrder;
-import static java.util.Comparator.nullsLast;
-import static java.util.stream.Collectors.groupingBy;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
+import java.util.stream.IntStream;
+import org.berrywatt.statistics.Resampling;
 
-/** All levels of a parameter: numbers ascending, sorts by key. */
-record Levels(List<Level> all) {
+/** All levels of a parameter that a cell was built at: numbers rising, sorts by key. */
+record Levels(List<Level> all, int notRecorded) {
 
-    private static final int FEW = 6;
+    static final int FEW = 6;
 
-    static Levels of(List<Observation> cells) {
-        return new Levels(cells.stream()
-                .filter(Observation::recorded)
-                .collect(groupingBy(cell -> String.valueOf(cell.level())))
-                .values()
-                .stream()
-                .map(Level::of)
-                .sorted(comparing(Level::number, nullsLast(naturalOrder())).thenComparing(Level::key))
-                .toList());
+    static Levels of(Study study, Factor factor, Resampling resampling) {
+        int[][] cells = byLevel(study.size(), factor);
+        List<Level> levels = IntStream.range(0, cells.length)
+                .filter(level -> cells[level].length > 0)
+                .mapToObj(level -> Level.of(study, factor, level, cells[level], resampling))
+                .toList();
+        int recorded = Arrays.stream(cells).mapToInt(level -> level.length).sum();
+        return new Levels(levels, study.size() - recorded);
+    }
+
+    private static int[][] byLevel(int size, Factor factor) {
+        int[] counts = new int[factor.levels().size()];
+        for (int cell = 0; cell < size; cell++) {
+            if (factor.isRecorded(cell)) {
+                counts[factor.code(cell)]++;
+            }
+        }
+        int[][] cells = Arrays.stream(counts).mapToObj(int[]::new).toArray(int[][]::new);
+        Arrays.fill(counts, 0);
+        for (int cell = 0; cell < size; cell++) {
+            if (factor.isRecorded(cell)) {
+                int level = factor.code(cell);
+                cells[level][counts[level]++] = cell;
+            }
+        }
+        return cells;
     }
 
     int made() {
@@ -70,12 +86,19 @@ record Levels(List<Level> all) {
     }
 
     /** One cell makes a poor median: levels with two working cells or more, when there are two such levels. */
-    private List<Level> telling() {
+    List<Level> telling() {
         List<Level> telling = all.stream().filter(level -> level.counted() >= 2).toList();
         return telling.size() >= 2 ? telling : withWorkingCells();
     }
 
+    /** The level whose middle cell is best when broken cells count as nothing; empty when half of every level broke. */
+    Optional<Level> bestWithFailures() {
+        return all.stream()
+                .filter(level -> level.counted() >= 2 && level.counted() > level.failed())
+                .max(byMedian());
+    }
+
     private static Comparator<Level> byMedian() {
-        return comparingDouble(level -> level.medianWm2().orElse(Double.NEGATIVE_INFINITY));
+        return comparingDouble(level -> level.median().orElse(Double.NEGATIVE_INFINITY));
     }
 }

@@ -2,55 +2,37 @@ package org.berrywatt.findings;
 
 import java.util.List;
 import java.util.Optional;
-import org.berrywatt.statistics.KruskalWallis;
-import org.berrywatt.statistics.Spearman;
 
 /**
- * One build parameter against the power of the cells that work, with the yield of every level beside it.
+ * One build parameter against the performance of the cells that work, with the yield of every level beside it.
  *
- * <p>Tests look at the cells that count; when no team tried two levels, at one median per team. Either test is empty when
- * there is nothing to compare.
- *
- * @param levels numbers ascending, sorts by key; empty when the parameter was recorded for no cell
- * @param spearman for numbers
- * @param kruskalWallis for sorts, and for numbers with few levels that repeat
+ * @param parameter key of the parameter
+ * @param number whether its levels are numbers
+ * @param levels numbers rising, sorts by key; empty when the parameter was recorded for no cell
+ * @param tests all tests that the cells could answer
+ * @param effect how large the difference is, the smallest one that could have been shown included
+ * @param yieldCurve for numbers, the chance to come through
+ * @param strength how strongly the working cells speak
+ * @param yieldStrength how strongly the levels differ in how many cells come through
+ * @param p behind the strength, in (0, 1]; 1 when there is nothing to compare
+ * @param holm the same corrected for all parameters looked at
+ * @param entries what entered the comparison: cells, or teams when no team tried several levels
+ * @param confoundedWith the parameter that hides this one; empty when none does
  * @param notes the yield first, when a cell was made
  */
 public record ParameterFinding(
+        String parameter,
+        boolean number,
         List<Level> levels,
-        Optional<Spearman> spearman,
-        Optional<KruskalWallis> kruskalWallis,
+        Tests tests,
+        Optional<Effect> effect,
+        Optional<YieldCurve> yieldCurve,
         Strength strength,
+        Strength yieldStrength,
+        double p,
+        double holm,
+        int entries,
+        boolean teamsOnly,
+        Optional<String> confoundedWith,
         Sentence sentence,
-        List<Sentence> notes) {
-
-    /** Finding about a numeric parameter; each observation whose level is recorded has a number. */
-    public static ParameterFinding onNumbers(List<Observation> cells) {
-        Levels levels = Levels.of(cells);
-        Entries entries = Entries.of(Worked.among(cells));
-        Optional<Spearman> spearman = entries.spearman().value();
-        Optional<KruskalWallis> kruskalWallis =
-                levels.areFew() ? entries.kruskalWallis().value() : Optional.empty();
-        Verdict verdict = Verdict.nothingToCompare(levels, entries)
-                .orElseGet(() -> Verdict.onNumbers(levels, spearman, kruskalWallis));
-        List<Sentence> notes = new Notes(levels, entries, verdict, notRecorded(cells)).all();
-        return new ParameterFinding(
-                levels.all(), spearman, kruskalWallis, verdict.strength(), verdict.sentence(), notes);
-    }
-
-    /** Finding about a parameter whose levels have no order. */
-    public static ParameterFinding onSorts(List<Observation> cells) {
-        Levels levels = Levels.of(cells);
-        Entries entries = Entries.of(Worked.among(cells));
-        Optional<KruskalWallis> kruskalWallis = entries.kruskalWallis().value();
-        Verdict verdict =
-                Verdict.nothingToCompare(levels, entries).orElseGet(() -> Verdict.onSorts(levels, kruskalWallis));
-        List<Sentence> notes = new Notes(levels, entries, verdict, notRecorded(cells)).all();
-        return new ParameterFinding(
-                levels.all(), Optional.empty(), kruskalWallis, verdict.strength(), verdict.sentence(), notes);
-    }
-
-    private static long notRecorded(List<Observation> cells) {
-        return cells.stream().filter(cell -> !cell.recorded()).count();
-    }
-}
+        List<Sentence> notes) {}

@@ -5,12 +5,14 @@ package org.berrywatt.findings;
  * class looks at many parameters, so 0.05 alone would too often name one that does nothing.
  */
 public enum Strength {
-    /** p in (0, 0.005]. */
+    /** p in (0, 0.005] and still at most 0.05 when corrected for all looks, and the joint model agrees; or 0.005 there. */
     CLEAR("clear"),
-    /** p in (0.005, 0.05]. */
+    /** p in (0, 0.05], alone or in the joint model after correction. */
     SUGGESTIVE("suggestive"),
     /** p in (0.05, 1]: this is not the same as no effect. */
     CANNOT_TELL("cannotTell"),
+    /** Another parameter always changed along, so that nothing can be told apart. */
+    CONFOUNDED("confounded"),
     /** Fewer than two levels with working cells, or fewer than three cells. */
     NOTHING_TO_COMPARE("nothingToCompare");
 

@@ -1,6 +1,6 @@
 /**
- * What a class's cells say about a build parameter: levels with their yield, rank tests, one honest sentence. Pure
- * functions of observations; see docs/science/findings.md.
+ * What the cells of lab days say about their build parameters: levels with their yield, tests within teams, a joint model, what
+ * is confounded, one honest sentence each. Pure functions of a study; see docs/science/findings.md.
  */
 @NullMarked
 package org.berrywatt.findings;

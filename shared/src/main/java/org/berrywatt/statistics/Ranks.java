@@ -18,7 +18,8 @@ final class Ranks {
 
     /** Ranks of finite numbers. */
     static Ranks of(double[] values) {
-        double[] ranks = new NaturalRanking(TiesStrategy.AVERAGE).rank(values);
+        // the library ranks no empty sample
+        double[] ranks = values.length == 0 ? values : new NaturalRanking(TiesStrategy.AVERAGE).rank(values);
         return new Ranks(
                 Arrays.stream(ranks).mapToLong(rank -> Math.round(2 * rank)).toArray());
     }

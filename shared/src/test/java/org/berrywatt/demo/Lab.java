@@ -1,13 +1,17 @@
 package org.berrywatt.demo;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.berrywatt.cell.BuildCatalogue;
+import org.berrywatt.cell.BuildParameter;
 import org.berrywatt.demo.Rows.Row;
-import org.berrywatt.findings.Observation;
+import org.berrywatt.findings.Factor;
 import org.berrywatt.findings.Standing;
+import org.berrywatt.findings.Study;
+import org.berrywatt.findings.Subject;
 import org.berrywatt.normalise.CellMeasurement;
 import org.berrywatt.normalise.Normalisation;
 import org.berrywatt.normalise.Reference;
@@ -17,6 +21,7 @@ import org.berrywatt.reading.DarkCheck;
 import org.berrywatt.reading.DarkThresholds;
 import org.berrywatt.reading.SolarClass;
 import org.berrywatt.uncertainty.Estimate;
+import org.jspecify.annotations.Nullable;
 
 /** Takes the class's entries through the science: a cell's latest light counts, with the latest dark. */
 final class Lab {
@@ -68,17 +73,37 @@ final class Lab {
                 null);
     }
 
-    Observation observation(Row cell, String parameter) {
-        Optional<String> text = text(cell, parameter);
-        boolean numeric = BuildCatalogue.of(parameter).orElseThrow().field() != null;
+    /** The whole day with every parameter that somebody recorded. */
+    Study study(Rows cells) {
+        List<Subject> subjects = cells.rows().stream().map(this::subject).toList();
+        List<Factor> factors = BuildCatalogue.all().stream()
+                .filter(parameter ->
+                        recipe.where("parameter", parameter.key()).findAny().isPresent())
+                .map(parameter -> factor(parameter, cells))
+                .toList();
+        return new Study(subjects, factors);
+    }
+
+    private Subject subject(Row cell) {
         Optional<Estimate> power = powerWm2(cell);
         Standing lives = power.isPresent() ? Standing.COUNTS : Standing.WAITING;
-        return new Observation(
+        return new Subject(
+                cell.text("label"),
                 cell.text("team_id"),
-                text.orElse(null),
-                numeric ? text.map(Double::valueOf).orElse(null) : null,
+                "the day",
                 broke(cell) ? Standing.FAILED : lives,
                 power.map(Estimate::value).orElse(null));
+    }
+
+    private Factor factor(BuildParameter parameter, Rows cells) {
+        List<@Nullable String> texts = new ArrayList<>();
+        cells.rows().forEach(cell -> texts.add(text(cell, parameter.key()).orElse(null)));
+        if (parameter.field() == null) {
+            return Factor.ofSorts(parameter.key(), texts);
+        }
+        List<@Nullable Double> numbers = new ArrayList<>();
+        texts.forEach(text -> numbers.add(text == null ? null : Double.valueOf(text)));
+        return Factor.ofNumbers(parameter.key(), numbers);
     }
 
     private boolean broke(Row cell) {

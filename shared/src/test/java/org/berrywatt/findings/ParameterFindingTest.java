@@ -15,9 +15,9 @@ class ParameterFindingTest {
         // 2 of 7! = 5040 orders are perfect: p = 0.0004
         SchoolClass rising = SchoolClass.empty();
         for (int i = 1; i <= 7; i++) {
-            rising.number(400 + 10 * i, i % 2 == 0 ? "a" : "b", i);
+            rising.number(400 + 10 * i, "team " + i, i);
         }
-        ParameterFinding finding = ParameterFinding.onNumbers(rising.cells());
+        ParameterFinding finding = rising.finding();
         assertThat(finding.strength()).isEqualTo(Strength.CLEAR);
         assertThat(finding.sentence().key()).isEqualTo("finding.clear.rise");
         assertThat(finding.sentence().values()).containsEntry("cells", 7);
@@ -26,13 +26,13 @@ class ParameterFindingTest {
 
     @Test
     void namesFallWhenLowerNumbersDidBetter() {
-        ParameterFinding finding = ParameterFinding.onNumbers(SchoolClass.empty()
+        ParameterFinding finding = SchoolClass.empty()
                 .number(1, "a", 9)
-                .number(2, "a", 8)
-                .number(3, "b", 7)
-                .number(4, "b", 6)
-                .number(5, "a", 5)
-                .cells());
+                .number(2, "b", 8)
+                .number(3, "c", 7)
+                .number(4, "d", 6)
+                .number(5, "e", 5)
+                .finding();
         // 2 of 5! = 120 orders are perfect: p = 0.0167
         assertThat(finding.sentence().key()).isEqualTo("finding.suggestive.fall");
     }
@@ -45,65 +45,66 @@ class ParameterFindingTest {
             String team = i % 2 == 0 ? "a" : "b";
             hump.number(400, team, 1 + 2 * i).number(450, team, 20 + i).number(500, team, 2 + 2 * i);
         }
-        ParameterFinding finding = ParameterFinding.onNumbers(hump.cells());
+        ParameterFinding finding = hump.finding();
         assertThat(finding.sentence().key()).isEqualTo("finding.suggestive.differ");
-        assertThat(finding.sentence().values()).containsEntry("bestLevel", "450.0");
+        assertThat(finding.sentence().values()).containsEntry("bestLevel", "450");
     }
 
     @Test
     void cannotTellFromThreeAgainstThree() {
         // the most extreme 2 of 20 deals: p = 0.1
-        ParameterFinding finding = ParameterFinding.onSorts(SchoolClass.empty()
+        ParameterFinding finding = SchoolClass.empty()
                 .sorts("elder", "abc", 4, 5, 6)
-                .sorts("sloe", "abc", 1, 2, 3)
-                .cells());
+                .sorts("sloe", "def", 1, 2, 3)
+                .finding();
         assertThat(finding.strength()).isEqualTo(Strength.CANNOT_TELL);
-        assertThat(finding.kruskalWallis().orElseThrow().p()).isCloseTo(0.1, within(1e-15));
+        assertThat(finding.tests().kruskalWallis().orElseThrow().p()).isCloseTo(0.1, within(1e-15));
         assertThat(note(finding, "finding.chance")).containsEntry("perThousand", 100);
         assertThat(keys(finding)).doesNotContain("finding.size");
     }
 
     @Test
     void namesBestLevelAndHowManyTimesItsPower() {
+        // fifth root of (6 7 9 10 11) / (1 2 3 4 5) = 346.5^(1/5) = 3.22
         // 2 of the 252 deals of ten into fives are extreme: p = 0.0079
-        ParameterFinding finding = ParameterFinding.onSorts(SchoolClass.empty()
+        ParameterFinding finding = SchoolClass.empty()
                 .sorts("elder", "abcde", 6, 7, 9, 10, 11)
-                .sorts("sloe", "abcde", 1, 2, 3, 4, 5)
-                .cells());
+                .sorts("sloe", "fghij", 1, 2, 3, 4, 5)
+                .finding();
         assertThat(finding.sentence().key()).isEqualTo("finding.suggestive.sort");
         assertThat(finding.sentence().values()).containsEntry("bestLevel", "elder");
         assertThat(note(finding, "finding.size"))
-                .containsAllEntriesOf(Map.of("ratio", 3.0, "bestLevel", "elder", "worstLevel", "sloe"));
+                .containsAllEntriesOf(Map.of("ratio", 3.2, "bestLevel", "elder", "worstLevel", "sloe"));
     }
 
     @Test
     void doesNotCallLevelOfOneCellBest() {
-        ParameterFinding finding = ParameterFinding.onSorts(SchoolClass.empty()
+        ParameterFinding finding = SchoolClass.empty()
                 .sorts("elder", "abcde", 6, 7, 9, 10, 11)
-                .sorts("sloe", "abcde", 1, 2, 3, 4, 5)
-                .sorts("haw", "a", 12)
-                .cells());
+                .sorts("sloe", "fghij", 1, 2, 3, 4, 5)
+                .sorts("haw", "k", 12)
+                .finding();
         assertThat(finding.sentence().values()).containsEntry("bestLevel", "elder");
     }
 
     @Test
     void statesYieldBesideMediansOfSurvivors() {
-        ParameterFinding finding = ParameterFinding.onSorts(SchoolClass.empty()
+        ParameterFinding finding = SchoolClass.empty()
                 .sorts("fragile", "ab", 9, 8)
                 .failed("fragile", 4)
                 .sorts("sturdy", "abcd", 5, 6, 7, 4)
                 .failed("sturdy", 1)
                 .waiting("sturdy", 1)
-                .cells());
+                .finding();
         assertThat(finding.notes().get(0).key()).isEqualTo("finding.yield.differs");
         assertThat(finding.notes().get(0).values())
                 .containsAllEntriesOf(Map.of("worstLevel", "fragile", "worstFailed", 4, "worstMade", 6))
                 .containsAllEntriesOf(Map.of("bestLevel", "sturdy", "bestFailed", 1, "bestMade", 6));
-        assertThat(note(finding, "finding.waiting")).containsEntry("cells", 1L);
+        assertThat(note(finding, "finding.waiting")).containsEntry("cells", 1);
         assertThat(finding.levels()).extracting(Level::made).containsExactly(6, 6);
         assertThat(finding.levels()).extracting(Level::counted).containsExactly(2, 4);
         assertThat(finding.levels()).extracting(Level::failed).containsExactly(4, 1);
-        assertThat(finding.levels().get(0).medianWm2()).hasValue(8.5);
+        assertThat(finding.levels().get(0).median()).hasValue(8.5);
     }
 
     @Test
@@ -113,20 +114,20 @@ class ParameterFindingTest {
                 .sorts("elder", "aaa", 7, 8, 9)
                 .sorts("sloe", "bbb", 4, 5, 6)
                 .sorts("rose", "ccc", 1, 2, 3);
-        ParameterFinding finding = ParameterFinding.onSorts(own.cells());
+        ParameterFinding finding = own.finding();
         assertThat(finding.strength()).isEqualTo(Strength.CANNOT_TELL);
-        assertThat(finding.kruskalWallis().orElseThrow().n()).isEqualTo(3);
+        assertThat(finding.entries()).isEqualTo(3);
         assertThat(note(finding, "finding.teamsOnly")).containsEntry("teams", 3);
         assertThat(keys(finding)).contains("finding.oneTeamPerLevel");
     }
 
     @Test
     void warnsOfLevelsOfOneTeamEvenWhenATeamTriedTwo() {
-        ParameterFinding finding = ParameterFinding.onSorts(SchoolClass.empty()
+        ParameterFinding finding = SchoolClass.empty()
                 .sorts("elder", "aa", 7, 8)
                 .sorts("sloe", "aa", 4, 5)
                 .sorts("rose", "bb", 1, 2)
-                .cells());
+                .finding();
         assertThat(keys(finding)).contains("finding.oneTeamPerLevel").doesNotContain("finding.teamsOnly");
     }
 
@@ -142,24 +143,24 @@ class ParameterFindingTest {
 
     @Test
     void leavesOutCellsWithoutTheEntryAndSaysSo() {
-        ParameterFinding finding = ParameterFinding.onSorts(
-                SchoolClass.empty().sorts("elder", "a", 1).failed(null, 2).cells());
-        assertThat(note(finding, "finding.notRecorded")).containsEntry("cells", 2L);
+        ParameterFinding finding =
+                SchoolClass.empty().sorts("elder", "a", 1).failed(null, 2).finding();
+        assertThat(note(finding, "finding.notRecorded")).containsEntry("cells", 2);
         assertThat(finding.levels()).hasSize(1);
     }
 
     @Test
     void cannotTellWhenAllPowersAreEqual() {
-        ParameterFinding finding = ParameterFinding.onSorts(SchoolClass.empty()
+        ParameterFinding finding = SchoolClass.empty()
                 .sorts("elder", "abc", 2, 2, 2)
                 .sorts("sloe", "abc", 2, 2, 2)
-                .cells());
+                .finding();
         assertThat(finding.strength()).isEqualTo(Strength.CANNOT_TELL);
-        assertThat(finding.kruskalWallis()).isEmpty();
+        assertThat(finding.tests().kruskalWallis()).isEmpty();
     }
 
     private static String key(SchoolClass cells) {
-        return ParameterFinding.onSorts(cells.cells()).sentence().key();
+        return cells.finding().sentence().key();
     }
 
     private static List<String> keys(ParameterFinding finding) {

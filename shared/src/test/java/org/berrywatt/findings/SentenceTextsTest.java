@@ -52,9 +52,8 @@ class SentenceTextsTest {
                 mixed,
                 own);
         return Stream.concat(
-                        sorts.stream().map(cells -> ParameterFinding.onSorts(cells.cells())),
-                        Stream.of(risingBy(1), risingBy(-1), humped())
-                                .map(cells -> ParameterFinding.onNumbers(cells.cells())))
+                        sorts.stream().map(SchoolClass::finding),
+                        Stream.of(risingBy(1), risingBy(-1), humped()).map(SchoolClass::finding))
                 .flatMap(SentenceTextsTest::all);
     }
 

@@ -8,12 +8,13 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.berrywatt.findings.FindingsRows;
 import org.berrywatt.calibration.CalibrationRows;
 
 /**
  * Writes docs/validation.md: agreement with published values, how often intervals are right on simulated days, and the ratios
  * of the benchmarks. Started by {@code deploy/validate.sh} with the report's path, that of the benchmarks' results and the number
- * of days. Fails when a row does not hold that is not known to miss.
+ * of days; findings take twice as many. Fails when a row does not hold that is not known to miss.
  */
 final class Validation {
     private Validation() {}
@@ -38,6 +39,10 @@ final class Validation {
                         days + " simulated class days whose truth is known: what docs/science/normalisation.md and"
                                 + " docs/science/leaderboard.md say of them.",
                         CalibrationRows.of(days)),
+                new Section(
+                        "Findings",
+                        "Simulated class days whose truth is known: how often docs/science/findings.md is right.",
+                        FindingsRows.of(2 * days)),
                 new Section(
                         "Speed",
                         "Ratios within one run, each from its least disturbed iteration; times depend on the machine.",

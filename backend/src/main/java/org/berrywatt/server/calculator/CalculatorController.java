@@ -1,10 +1,13 @@
 package org.berrywatt.server.calculator;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.Objects;
+import org.berrywatt.contract.StudyAnswer;
 import org.berrywatt.contract.calculation.CurveAnswer;
 import org.berrywatt.contract.calculation.CurveRequest;
 import org.berrywatt.contract.calculation.DiodeAnswer;
 import org.berrywatt.contract.calculation.DiodeRequest;
+import org.berrywatt.contract.calculation.FindingsRequest;
 import org.berrywatt.contract.calculation.LeaderboardAnswer;
 import org.berrywatt.contract.calculation.LeaderboardRequest;
 import org.berrywatt.contract.calculation.LightAnswer;
@@ -13,6 +16,11 @@ import org.berrywatt.contract.calculation.NormalisationAnswer;
 import org.berrywatt.contract.calculation.NormalisationRequest;
 import org.berrywatt.contract.calculation.UncertaintyAnswer;
 import org.berrywatt.contract.calculation.UncertaintyRequest;
+import org.berrywatt.contract.calculation.YieldAnswer;
+import org.berrywatt.contract.calculation.YieldRequest;
+import org.berrywatt.findings.StudyFindings;
+import org.berrywatt.server.findings.StudyAnswers;
+import org.berrywatt.statistics.Resampling;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
@@ -24,6 +32,7 @@ import org.springframework.web.bind.annotation.RestController;
 class CalculatorController {
 
     private static final long DRAWS_OF_ONE = 40_000;
+    private static final long FINDINGS = 5;
 
     private final Allowance allowance;
 
@@ -61,5 +70,18 @@ class CalculatorController {
     LeaderboardAnswer leaderboard(@RequestBody LeaderboardRequest body, HttpServletRequest request) {
         allowance.spend(request, LeaderboardCalculation.draws(body) / DRAWS_OF_ONE + 1);
         return Attempt.at(() -> LeaderboardCalculation.of(body));
+    }
+
+    /** Draws for every parameter; so a table costs as much as five other questions. */
+    @PostMapping("/findings")
+    StudyAnswer findings(@RequestBody FindingsRequest body, HttpServletRequest request) {
+        allowance.spend(request, FINDINGS);
+        return Attempt.at(() -> StudyAnswers.of(StudyFindings.of(
+                FindingsTable.study(body), Resampling.seeded(Objects.requireNonNullElse(body.seed(), 1L)))));
+    }
+
+    @PostMapping("/yield")
+    YieldAnswer share(@RequestBody YieldRequest body) {
+        return Attempt.at(() -> YieldCalculation.of(body));
     }
 }

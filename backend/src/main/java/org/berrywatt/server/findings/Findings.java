@@ -1,75 +1,63 @@
 package org.berrywatt.server.findings;
 
-import static java.util.stream.Collectors.joining;
 import static java.util.stream.Collectors.toMap;
 
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.UUID;
 import java.util.function.Function;
-import java.util.stream.Stream;
-import org.berrywatt.cell.BuildCatalogue;
-import org.berrywatt.cell.BuildParameter;
-import org.berrywatt.contract.FindingAnswer;
+import org.berrywatt.contract.FindingsAnswer;
 import org.berrywatt.contract.LeaderboardState;
-import org.berrywatt.contract.ProblemCode;
-import org.berrywatt.contract.TeamStanding;
-import org.berrywatt.findings.Observation;
-import org.berrywatt.findings.ParameterFinding;
+import org.berrywatt.findings.StudyFindings;
 import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.cell.Cells;
 import org.berrywatt.server.leaderboard.Leaderboards;
 import org.berrywatt.server.platform.Refusal;
+import org.berrywatt.statistics.Resampling;
 import org.springframework.stereotype.Service;
 
 /** Build parameters against the performance of a class's cells. */
 @Service
 class Findings {
 
+    /** Draws are seeded by nothing but this: the same cells always say the same. */
+    private static final long SEED = 1;
+
+    private static final int DAYS = 20;
+
     private final Cells cells;
     private final Leaderboards leaderboards;
+
+    /** What was last said of a day, since a whole class asks at once whenever a reading comes in. */
+    private final Cache<UUID, Said> said =
+            Caffeine.newBuilder().maximumSize(DAYS).build();
+
+    private record Said(LeaderboardState state, FindingsAnswer answer) {}
 
     Findings(Cells cells, Leaderboards leaderboards) {
         this.cells = cells;
         this.leaderboards = leaderboards;
     }
 
-    /** @throws Refusal {@code choice.unknown} for a parameter that the catalogue does not know, {@code notFound} */
-    FindingAnswer about(String parameterKey, UUID labDayId) {
-        BuildParameter parameter = BuildCatalogue.of(parameterKey).orElseThrow(() -> unknown(parameterKey));
-        List<Specimen> specimens = specimens(leaderboards.of(labDayId), parameter);
-        List<Observation> observations =
-                specimens.stream().map(Specimen::observation).toList();
-        return FindingAnswers.of(labDayId, parameter, specimens, finding(parameter, observations));
+    /** @throws Refusal {@code notFound} */
+    FindingsAnswer of(UUID labDayId) {
+        LeaderboardState state = leaderboards.of(labDayId);
+        DayTable table =
+                DayTable.of(state, cells.ofLabDay(labDayId).stream().collect(toMap(Cell::id, Function.identity())));
+        var dots = table.dots();
+        return said.asMap()
+                .compute(
+                        labDayId,
+                        (id, last) -> last != null
+                                        && last.state.equals(state)
+                                        && last.answer.cells().equals(dots)
+                                ? last
+                                : new Said(state, answer(id, table)))
+                .answer();
     }
 
-    private List<Specimen> specimens(LeaderboardState state, BuildParameter parameter) {
-        Map<UUID, Cell> byId = cells.ofLabDay(state.labDayId()).stream().collect(toMap(Cell::id, Function.identity()));
-        return state.teams().stream()
-                .flatMap(team -> specimens(team, byId, parameter))
-                .toList();
-    }
-
-    /** A cell registered between the two looks is left for the next one. */
-    private static Stream<Specimen> specimens(TeamStanding team, Map<UUID, Cell> byId, BuildParameter parameter) {
-        return team.cells().stream()
-                .flatMap(standing -> Optional.ofNullable(byId.get(standing.cellId()))
-                        .map(cell -> Specimen.of(cell, team, standing, parameter))
-                        .stream());
-    }
-
-    private static ParameterFinding finding(BuildParameter parameter, List<Observation> observations) {
-        return parameter.kind() == BuildParameter.Kind.NUMBER
-                ? ParameterFinding.onNumbers(observations)
-                : ParameterFinding.onSorts(observations);
-    }
-
-    private static Refusal unknown(String key) {
-        String known = BuildCatalogue.all().stream().map(BuildParameter::key).collect(joining(", "));
-        return Refusal.of(ProblemCode.CHOICE_UNKNOWN)
-                .field("parameter")
-                .value(key)
-                .limit(known);
+    private static FindingsAnswer answer(UUID labDayId, DayTable table) {
+        StudyFindings found = StudyFindings.of(table.study(), Resampling.seeded(SEED));
+        return new FindingsAnswer(labDayId, table.dots(), table.units(), StudyAnswers.of(found));
     }
 }

@@ -1,4 +1,4 @@
-/** Findings: what a class's cells say about one build parameter. */
+/** Findings: what a class's cells say about their build parameters. */
 @NullMarked
 @ApplicationModule(allowedDependencies = {"platform", "access", "labday", "cell", "leaderboard"})
 package org.berrywatt.server.findings;

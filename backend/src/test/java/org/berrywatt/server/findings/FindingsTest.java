@@ -1,14 +1,16 @@
 package org.berrywatt.server.findings;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import java.util.Objects;
 import java.util.UUID;
 import org.berrywatt.contract.BuildValue;
-import org.berrywatt.contract.FindingAnswer;
+import org.berrywatt.contract.FindingsAnswer;
+import org.berrywatt.contract.ParameterAnswer;
 import org.berrywatt.server.Rehearsal;
 import org.berrywatt.server.ServerTest;
 import org.junit.jupiter.api.BeforeEach;
@@ -45,46 +47,69 @@ class FindingsTest {
 
     @Test
     void showsEveryCellAtItsLevelFailuresIncluded() {
-        FindingAnswer finding = findings.about("bakeTemperature", day.labDayId);
+        FindingsAnswer found = findings.of(day.labDayId);
 
-        assertThat(finding.kind()).isEqualTo("number");
-        assertThat(finding.unit()).isEqualTo("degC");
+        assertThat(found.units()).containsExactly(new FindingsAnswer.UnitOf("bakeTemperature", "degC"));
         // 723.15 K are 450 degC by definition of the Celsius scale
-        assertThat(finding.dots())
-                .extracting(FindingAnswer.Dot::label, FindingAnswer.Dot::level, FindingAnswer.Dot::failedStage)
+        assertThat(found.cells())
+                .extracting(
+                        FindingsAnswer.Dot::label,
+                        dot -> level(dot, "bakeTemperature"),
+                        FindingsAnswer.Dot::failedStage)
                 .containsExactlyInAnyOrder(
                         tuple("L1", "450", null), tuple("L2", "450", null), tuple("L3", "250", "dye"));
     }
 
     @Test
     void countsYieldBesideTheMedian() {
-        assertThat(findings.about("bakeTemperature", day.labDayId).levels())
-                .extracting(FindingAnswer.Level::level, FindingAnswer.Level::made, FindingAnswer.Level::counted)
+        assertThat(about("bakeTemperature").levels())
+                .extracting(ParameterAnswer.Level::level, ParameterAnswer.Level::made, ParameterAnswer.Level::n)
                 .containsExactly(tuple("250", 1, 0), tuple("450", 2, 2));
+        // Wilson's interval of 2 of 2 begins at 4 / (4 + 1.96 squared) * 1/2 = 0.342, by hand
+        var came =
+                Objects.requireNonNull(about("bakeTemperature").levels().get(1).cameInterval());
+        assertThat(came.low()).isCloseTo(0.342, within(5e-4));
     }
 
     @Test
-    void leavesOutCellsWhoseLevelNobodyRecorded() {
-        FindingAnswer finding = findings.about("dyeSource", day.labDayId);
-
-        assertThat(finding.kind()).isEqualTo("sort");
-        assertThat(finding.dots())
-                .extracting(FindingAnswer.Dot::level)
-                .containsExactlyInAnyOrder("hibiscus", "blackberry");
+    void looksAtEveryParameterThatSomebodyRecorded() {
+        assertThat(findings.of(day.labDayId).study().parameters())
+                .extracting(ParameterAnswer::parameter, ParameterAnswer::strength)
+                .contains(tuple("dyeSource", "nothingToCompare"), tuple("bakeTemperature", "nothingToCompare"));
     }
 
     @Test
-    void refusesAParameterThatTheCatalogueDoesNotKnow() {
-        assertThatThrownBy(() -> findings.about("moonPhase", day.labDayId))
-                .hasMessageContaining("choice.unknown")
-                .hasMessageContaining("moonPhase")
-                .hasMessageContaining("bakeTemperature");
+    void hearsOfANewReadingAtOnce() {
+        lit(day.cell(day.team("Rowan"), "R1", "15 x 15 mm", baked("300", "degC")));
+
+        assertThat(about("bakeTemperature").levels())
+                .extracting(ParameterAnswer.Level::level, ParameterAnswer.Level::n)
+                .containsExactly(tuple("250", 0), tuple("300", 1), tuple("450", 2));
+    }
+
+    @Test
+    void saysTheSameAgainForTheSameCells() {
+        assertThat(findings.of(day.labDayId)).isSameAs(findings.of(day.labDayId));
     }
 
     @Test
     void showsFindingsToNobodyFromOutside() throws Exception {
-        browser.perform(get("/api/labdays/{id}/findings", day.labDayId).queryParam("parameter", "bakeTime"))
-                .andExpect(status().isUnauthorized());
+        browser.perform(get("/api/labdays/{id}/findings", day.labDayId)).andExpect(status().isUnauthorized());
+    }
+
+    private ParameterAnswer about(String parameter) {
+        return findings.of(day.labDayId).study().parameters().stream()
+                .filter(one -> one.parameter().equals(parameter))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String level(FindingsAnswer.Dot dot, String parameter) {
+        return dot.levels().stream()
+                .filter(at -> at.parameter().equals(parameter))
+                .map(FindingsAnswer.At::level)
+                .findFirst()
+                .orElse("");
     }
 
     private void lit(UUID cell) {

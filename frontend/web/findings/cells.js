@@ -1,25 +1,27 @@
 import { powerDensityTexts } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { html } from '../kit/kit.js';
+import { dotsOf } from './plot.js';
 
 /** The same cells as in the picture, as a table. */
-export function cellTable({ dots }, words) {
+export function cellTable(one, cells, words) {
+  const dots = dotsOf(one.parameter, cells);
   return html`<details class="fold"><summary>${t('page.findings.cells', { count: dots.length })}</summary>
     <div class="scroll" tabindex="0" role="region" aria-label=${t('page.findings.cells', { count: dots.length })}><table>
       <thead><tr>
         <th scope="col">${t('page.findings.cell')}</th><th scope="col">${t('page.findings.team')}</th>
-        <th scope="col">${words.parameter}</th>
+        <th scope="col">${words.parameter(one.parameter)}</th>
         <th scope="col" class="number">${t('page.findings.power')}</th><th scope="col" class="number">${t('page.findings.interval')}</th>
       </tr></thead>
-      <tbody>${dots.map(dot => row(dot, words))}</tbody>
+      <tbody>${dots.map(dot => row(dot, one.parameter, words))}</tbody>
     </table></div></details>`;
 }
 
-function row(dot, words) {
+function row(dot, parameter, words) {
   const texts = dot.powerDensityWm2 ? powerDensityTexts(dot.powerDensityWm2) : null;
   return html`<tr><th scope="row">${dot.label}</th>
     <td><bw-mark .mark=${dot.mark}></bw-mark> ${dot.team}</td>
-    <td>${words.level(dot.level)}</td>
+    <td>${words.level(parameter, dot.level)}</td>
     <td class="number">${texts?.value ?? outcome(dot)}</td>
     <td class="number">${texts ? `${texts.low} – ${texts.high}` : ''}</td></tr>`;
 }
