@@ -1,0 +1,52 @@
+import { tableOf } from '/findings/downloads.js';
+import { compared } from '/findings/overview.js';
+import { dotsOf, pictureOf } from '/findings/plot.js';
+import { wordsFor } from '/findings/words.js';
+import { same, spec } from './spec.js';
+
+const cell = (label, standing, level, watts) => ({
+  label, team: 'Larch, "the" =1', mark: 0, standing, failedStage: standing === 'failed' ? 'dye' : null,
+  powerDensityWm2: watts == null ? null : { value: watts, low: watts / 2, high: watts * 2 },
+  levels: level == null ? [] : [{ parameter: 'bakeTemperature', level }],
+});
+const cells = [cell('L1', 'counts', '450', 0.05), cell('L2', 'failed', '350'), cell('L3', 'waiting', '350'), cell('L4', 'counts', null, 1)];
+const one = {
+  parameter: 'bakeTemperature', kind: 'number', strength: 'clear', p: 0.001,
+  levels: [{ level: '350', median: null, interval: null }, { level: '450', median: 0.05, interval: { low: 0.04, high: 0.06 } }],
+};
+const day = { units: [{ parameter: 'bakeTemperature', unit: 'degC' }], study: { parameters: [one] } };
+const words = wordsFor(day, [{ key: 'degC', symbols: ['°C'] }]);
+
+spec('shows cells at their level and leaves out those without', () => {
+  same(dotsOf('bakeTemperature', cells).map(({ label, level }) => `${label} ${level}`), ['L1 450', 'L2 350', 'L3 350']);
+});
+
+spec('draws what works and what broke, with medians and their intervals', () => {
+  const picture = pictureOf(one, cells, words);
+  same(picture.dots.map(({ x, failed }) => [x, failed]), [[450, false], [350, true]]);
+  same(picture.medians.map(({ x, y, low, high }) => [x, y, low, high].map(each => Number(each.toPrecision(6)))), [[450, 5, 4, 6]]);
+});
+
+spec('words levels with their unit, ranges as ranges', () => {
+  same(words.level('bakeTemperature', '450'), '450 °C');
+  same(words.level('bakeTemperature', '350…400'), '350 – 400 °C');
+});
+
+spec('gives a level to the parameter whose name begins alike', () => {
+  const said = words.sentence({ key: 'finding.next.sharpen', values: {
+    firstParameter: 'bakeTemperature', firstLevel: '450', firstOtherLevel: '350', cells: 3 } }, null);
+  same([said.includes('450 °C'), said.includes('350 °C'), said.includes('{')], [true, true, false]);
+});
+
+spec('puts the strongest evidence first', () => {
+  const parameters = ['cannotTell', 'nothingToCompare', 'confounded', 'clear', 'suggestive'].map(strength => ({ strength, parameter: strength, p: 0.5 }));
+  same(compared({ study: { parameters } }).map(({ strength }) => strength), ['clear', 'suggestive', 'confounded', 'cannotTell']);
+});
+
+spec('saves data that a spreadsheet reads as it is', () => {
+  const lines = tableOf(one, cells).split('\r\n');
+  same(lines[0], 'cell,team,bakeTemperature,standing,failed_stage,power_density_uW_cm2,low_95,high_95');
+  same(lines[1].startsWith('L1,"Larch, ""the"" =1",450,counts,,5'), true);
+  same(lines[2], 'L2,"Larch, ""the"" =1",350,failed,dye,,,');
+  same(lines.length, 5);
+});
