@@ -42,8 +42,28 @@ export function drawLevels(canvas) {
   };
 }
 
+/** Failed dots that stand side by side in a level; further ones stand in rows of their own, so that none hides another. */
+const SIDE_BY_SIDE = 3;
+const MOST_ROWS = 4;
+
+function failedRows(dots) {
+  const counts = new Map();
+  for (const { x, failed } of dots) if (failed) counts.set(x, (counts.get(x) ?? 0) + 1);
+  return Math.min(MOST_ROWS, Math.ceil(Math.max(1, ...counts.values()) / SIDE_BY_SIDE));
+}
+
+/** Heights in [-1, 1], one row after another within each level. */
+function inRows(failed, rows) {
+  const placed = new Map();
+  return failed.map(dot => {
+    const at = placed.get(dot.x) ?? 0;
+    placed.set(dot.x, at + 1);
+    return { ...dot, y: (2 * (at % rows) + 1) / rows - 1 };
+  });
+}
+
 function dataOf(dots) {
-  const failed = dots.filter(dot => dot.failed).map(dot => ({ ...dot, y: 0 }));
+  const failed = inRows(dots.filter(dot => dot.failed), failedRows(dots));
   const worked = { yAxisID: 'y', data: dots.filter(dot => !dot.failed) };
   return failed.length === 0 ? [worked] : [worked, { yAxisID: 'failed', data: failed }];
 }
@@ -64,7 +84,7 @@ function optionsOf(paint, { dots, medians, across, upTitle, failedTitle }) {
     },
     scales: {
       x: acrossAxis(paint, across),
-      ...(anyFailed ? { failed: failedAxis(paint, failedTitle) } : {}), // stacked from the bottom up
+      ...(anyFailed ? { failed: failedAxis(paint, failedTitle, failedRows(dots)) } : {}), // stacked from the bottom up
       y: upAxis(paint, dots, upTitle),
     },
   };
@@ -95,10 +115,10 @@ function upAxis(paint, dots, title) {
   };
 }
 
-function failedAxis(paint, title) {
+function failedAxis(paint, title, rows) {
   return {
     type: 'linear', min: -1, max: 1,
-    stack: 'up', stackWeight: 1, offset: true,
+    stack: 'up', stackWeight: rows === 1 ? 1 : 0.7 * rows, offset: rows === 1,
     border: { display: false },
     grid: { display: false },
     afterBuildTicks: axis => { axis.ticks = [{ value: 0 }]; },

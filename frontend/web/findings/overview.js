@@ -2,7 +2,7 @@ import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 
 const ORDER = ['clear', 'suggestive', 'confounded', 'cannotTell'];
-const ICONS = { clear: '●', suggestive: '◐', confounded: '⧉', cannotTell: '○' };
+const ICONS = { clear: '●', suggestive: '◐', confounded: '⇄', cannotTell: '○' };
 
 /** Parameters that can be compared, the strongest evidence first. */
 export const compared = ({ study }) => study.parameters

@@ -66,7 +66,7 @@ function numbers({ levels, parameter }, words) {
   const values = levels.map(({ level }) => Number(level)).sort((a, b) => a - b);
   const gaps = values.slice(1).map((value, index) => value - values[index]);
   const { min, max } = rangeAround(values, 0.1);
-  const reach = Math.min(...gaps, (max - min) / 6) * 0.42;
+  const reach = Math.min(...gaps, (max - min) / 4) * 0.42;
   return {
     min: Math.min(min, values[0] - reach * 1.7),
     max: Math.max(max, values.at(-1) + reach * 1.3),

@@ -25,5 +25,5 @@ function cell(pairs, one, other) {
   if (!pair) return html`<td></td>`;
   const hidden = pair.firstTold === 0 || pair.secondTold === 0;
   const grade = hidden ? 'hidden' : pair.cramersV >= 0.6 ? 'close' : 'loose';
-  return html`<td class="number ${grade}">${fixed(pair.cramersV, 1)}${hidden ? html` <span title=${t('page.findings.hidden')}>⧉</span>` : nothing}</td>`;
+  return html`<td class="number ${grade}">${fixed(pair.cramersV, 1)}${hidden ? html` <span title=${t('page.findings.hidden')}>⇄</span>` : nothing}</td>`;
 }

@@ -45,6 +45,11 @@ record Judgement(Look look, double holm, Optional<Term> joint, Optional<Pair> hi
         return look.p() > AT_ALL && joint.filter(term -> term.holm() <= AT_ALL).isPresent();
     }
 
+    /** Believed more than the look alone would allow, by what the joint model shows. */
+    boolean raisedJointly() {
+        return believed() && Strength.of(look.p()).isWeakerThan(strength()) && joint.isPresent();
+    }
+
     /** The best level of the survivors is not the best when broken cells count. */
     boolean survivorsMislead() {
         Optional<Level> best = look.levels().best();

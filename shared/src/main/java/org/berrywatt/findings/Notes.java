@@ -57,7 +57,7 @@ final class Notes {
 
     /** How large the difference is, once there is reason to believe in one. */
     private Optional<Sentence> size() {
-        if (!judgement.believed()) {
+        if (!judgement.believed() || judgement.raisedJointly()) {
             return Optional.empty();
         }
         return look.effect()
@@ -82,8 +82,9 @@ final class Notes {
         if (!look.compares()) {
             return Optional.empty();
         }
-        return when(judgement.showsJointly(), Sentence.of("joint.shows", Map.of()))
-                .or(() -> when(judgement.fadesJointly(), Sentence.of("joint.fades", Map.of())));
+        return judgement.raisedJointly()
+                ? Optional.of(JointNote.of(judgement.joint().orElseThrow()))
+                : when(judgement.fadesJointly(), Sentence.of("joint.fades", Map.of()));
     }
 
     /** Simpson's check of the best against the worst level, within every other parameter and within teams. */

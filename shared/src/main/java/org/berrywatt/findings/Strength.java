@@ -26,6 +26,11 @@ public enum Strength {
         return key;
     }
 
+    /** Constants stand from the strongest to the weakest. */
+    boolean isWeakerThan(Strength other) {
+        return compareTo(other) > 0;
+    }
+
     static Strength of(double p) {
         if (p <= 0.005) {
             return CLEAR;

@@ -71,8 +71,9 @@ public record StudyFindings(
         private ParameterFinding finding(Look look, double holm, double yieldHolm) {
             String key = look.factor().key();
             Judgement judgement = new Judgement(look, holm, besideOthers(key), confounding.hiding(key));
-            Optional<Sentence> influence =
-                    judgement.believed() ? Influence.of(study, look, resampling) : Optional.empty();
+            Optional<Sentence> influence = judgement.believed() && !judgement.raisedJointly()
+                    ? Influence.of(study, look, resampling)
+                    : Optional.empty();
             return new ParameterFinding(
                     key,
                     look.factor().isNumber(),

@@ -8,8 +8,8 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.berrywatt.findings.FindingsRows;
 import org.berrywatt.calibration.CalibrationRows;
+import org.berrywatt.findings.FindingsRows;
 
 /**
  * Writes docs/validation.md: agreement with published values, how often intervals are right on simulated days, and the ratios
