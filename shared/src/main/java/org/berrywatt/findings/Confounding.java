@@ -99,14 +99,6 @@ public record Confounding(List<Pair> pairs) {
         return set;
     }
 
-    double between(String one, String other) {
-        return pairs.stream()
-                .filter(pair -> pair.has(one) && pair.has(other))
-                .mapToDouble(Pair::cramersV)
-                .findFirst()
-                .orElse(0);
-    }
-
     /** Groups of two or more parameters that always changed together. */
     public List<List<String>> aliasSets() {
         return pairs.stream()

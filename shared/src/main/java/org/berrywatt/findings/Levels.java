@@ -91,13 +91,6 @@ record Levels(List<Level> all, int notRecorded) {
         return telling.size() >= 2 ? telling : withWorkingCells();
     }
 
-    /** The level whose middle cell is best when broken cells count as nothing; empty when half of every level broke. */
-    Optional<Level> bestWithFailures() {
-        return all.stream()
-                .filter(level -> level.counted() >= 2 && level.counted() > level.failed())
-                .max(byMedian());
-    }
-
     private static Comparator<Level> byMedian() {
         return comparingDouble(level -> level.median().orElse(Double.NEGATIVE_INFINITY));
     }

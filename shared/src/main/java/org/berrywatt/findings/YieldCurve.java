@@ -43,9 +43,4 @@ public record YieldCurve(double intercept, double slope, double slopeLow, double
                 .map(fit -> new YieldCurve(
                         fit.coefficients()[0], fit.coefficients()[1], fit.low(1), fit.high(1), fit.p(1)));
     }
-
-    /** At a number. */
-    public double chanceAt(double number) {
-        return 1 / (1 + Math.exp(-(intercept + slope * number)));
-    }
 }
