@@ -81,6 +81,7 @@ final class ParameterAnswers {
                                 it.rho(), it.p(), it.n(), it.evaluation().key()))
                         .orElse(null),
                 tests.theilSen()
+                        .filter(it -> Double.isFinite(it.low()) && Double.isFinite(it.high()))
                         .map(it -> new ParameterAnswer.Slope(it.slope(), new Span(it.low(), it.high()), it.n()))
                         .orElse(null),
                 tests.fisher()
