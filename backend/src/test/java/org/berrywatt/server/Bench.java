@@ -118,4 +118,11 @@ public final class Bench {
         assertThat(teacher.put(new EntryRequest(open), "/api/labdays/{id}/entry", day.id()))
                 .hasStatusOk();
     }
+
+    /** The id of what the teacher makes by a request. */
+    public UUID made(Object request, String uri) {
+        var id = UUID.randomUUID();
+        assertThat(teacher.put(request, uri, id)).hasStatusOk();
+        return id;
+    }
 }
