@@ -2,7 +2,10 @@ package org.berrywatt.leaderboard;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 
 /**
@@ -12,6 +15,8 @@ import java.util.UUID;
 final class Contest {
     private final int trials;
     private final List<Row> rows = new ArrayList<>();
+    /** Where the row of a team stands. */
+    private final Map<UUID, Integer> indexes = new HashMap<>();
 
     /** A contender with its counts: {@code wins} against each row, {@code above} in each trial. */
     private static final class Row {
@@ -37,6 +42,7 @@ final class Contest {
     Contest copy() {
         var copy = new Contest(trials);
         rows.forEach(row -> copy.rows.add(row.copy()));
+        copy.indexes.putAll(indexes);
         return copy;
     }
 
@@ -45,21 +51,23 @@ final class Contest {
     }
 
     void remove(UUID teamId) {
-        int index = indexOf(teamId);
-        if (index < 0) {
+        var index = indexes.get(teamId);
+        if (index == null) {
             return;
         }
-        var gone = rows.remove(index);
+        var gone = rows.remove(index.intValue());
         for (Row row : rows) {
             uncount(gone.contender.trials(), row);
             row.wins = without(index, row.wins);
         }
+        indexes.remove(teamId);
+        indexes.replaceAll((team, place) -> place > index ? place - 1 : place);
     }
 
     /** Puts a team in, or in the place of what it was before. */
     void put(Contender contender) {
-        int index = indexOf(contender.teamId());
-        if (index < 0) {
+        var index = indexes.get(contender.teamId());
+        if (index == null) {
             add(contender);
         } else {
             replace(index, contender);
@@ -73,6 +81,7 @@ final class Contest {
             row.wins = Arrays.copyOf(row.wins, rows.size() + 1);
             row.wins[rows.size()] = count(added, row, i);
         }
+        indexes.put(contender.teamId(), rows.size());
         rows.add(added);
     }
 
@@ -82,9 +91,7 @@ final class Contest {
         var added = new Row(contender, new short[trials], new int[rows.size()]);
         for (int i = 0; i < rows.size(); i++) {
             if (i != index) {
-                var row = rows.get(i);
-                uncount(gone, row);
-                row.wins[index] = count(added, row, i);
+                rows.get(i).wins[index] = recount(gone, added, rows.get(i), i);
             }
         }
         rows.set(index, added);
@@ -126,6 +133,26 @@ final class Contest {
         return lost;
     }
 
+    /** Takes one back and counts another in its place, in one pass: reading the trials of all is what takes the time. */
+    private static int recount(double[] gone, Row added, Row row, int index) {
+        double[] mine = added.contender.trials();
+        double[] theirs = row.contender.trials();
+        short[] aboveMe = added.above;
+        short[] aboveThem = row.above;
+        int won = 0;
+        int lost = 0;
+        for (int trial = 0; trial < mine.length; trial++) {
+            int up = oneIfAbove(mine[trial], theirs[trial]);
+            int down = oneIfAbove(theirs[trial], mine[trial]);
+            won += up;
+            lost += down;
+            aboveThem[trial] += (short) (up - oneIfAbove(gone[trial], theirs[trial]));
+            aboveMe[trial] += (short) down;
+        }
+        added.wins[index] = won;
+        return lost;
+    }
+
     private static void uncount(double[] gone, Row row) {
         double[] theirs = row.contender.trials();
         for (int trial = 0; trial < gone.length; trial++) {
@@ -152,11 +179,6 @@ final class Contest {
     }
 
     private int indexOf(UUID teamId) {
-        for (int i = 0; i < rows.size(); i++) {
-            if (rows.get(i).contender.teamId().equals(teamId)) {
-                return i;
-            }
-        }
-        return -1;
+        return Objects.requireNonNull(indexes.get(teamId));
     }
 }
