@@ -76,9 +76,7 @@ final class Doors {
                 entry(
                         "PUT /api/labdays/{id}/desk/put-off",
                         by -> by.put(new PutOffRequest("quiet.x", 10), "/api/labdays/{id}/desk/put-off", day())),
-                entry(
-                        "GET /api/labdays/{id}/findings",
-                        by -> by.get("/api/labdays/{id}/findings", day())),
+                entry("GET /api/labdays/{id}/findings", by -> by.get("/api/labdays/{id}/findings", day())),
                 entry("GET /api/labdays/{id}/leaderboard", by -> by.get("/api/labdays/{id}/leaderboard", day())),
                 entry("GET /api/labdays/{id}/room", by -> by.get("/api/labdays/{id}/room", day())));
     }

@@ -40,12 +40,8 @@ final class LightDoors {
                 entry("POST /api/stations/{id}/spectra/preview", this::askAboutSpectrum),
                 entry("PUT /api/irradiances/{id}", this::readLight),
                 entry("POST /api/irradiances/{id}/preview", this::askAboutCorrection),
-                entry(
-                        "PUT /api/light-set-asides/{id}",
-                        by -> by.put(aside(), "/api/light-set-asides/{id}", fresh())),
-                entry(
-                        "POST /api/light-set-asides/preview",
-                        by -> by.post(aside(), "/api/light-set-asides/preview")),
+                entry("PUT /api/light-set-asides/{id}", by -> by.put(aside(), "/api/light-set-asides/{id}", fresh())),
+                entry("POST /api/light-set-asides/preview", by -> by.post(aside(), "/api/light-set-asides/preview")),
                 entry("GET /api/stations/{id}/cells", by -> by.get("/api/stations/{id}/cells", station)),
                 entry("PUT /api/grids/{id}", this::readGrid),
                 entry(

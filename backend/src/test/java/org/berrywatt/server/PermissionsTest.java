@@ -100,7 +100,7 @@ class PermissionsTest {
             GET  /api/problems/{code},                          200, 200, 200, 200, 200
             """;
 
-    /** All but how one gets in and out, which has tests of its own, and a day's tables, and what the request alone decides. */
+    /** All but the way in and out and the tables of a day, which have tests of their own, and what is worked out alone. */
     private static final String GUARDED = "[A-Z]+ /api/(?!access|calculations|labdays/\\{id}/tables).*";
 
     private final Api own;
