@@ -7,7 +7,9 @@ const figure = (value, unit, u) => ({ value, unit, standardUncertainty: u, low: 
 spec('shows what is ranked in the unit that a class uses', () =>
   same([figure(0.063, 'Wm2', 0.002), figure(5.31, 'Am2', 0.2), figure(0.412, 'V', 0.004), figure(0.667, 'part', 0.2), figure(1.35, 'times', 0.12)]
     .map(rankedTexts).map(({ value, unit }) => `${value} ${unit}`),
-  ['6.3 µW/cm²', '530 µA/cm²', '412 mV', '70 %', '1.35 ×']));
+  ['6.3 µW/cm²', '530 µA/cm²', '412 mV', '70 %', '1.35 × control']));
+
+spec('shows what is certain without decimals', () => same(rankedTexts(figure(1, 'times', 0)).value, '1'));
 
 spec('draws it in the same unit', () => same(shown(figure(0.5, 'part', 0.125)), { value: 50, standardUncertainty: 12.5, low: 25, high: 75 }));
 

@@ -76,9 +76,10 @@ spec('does not call a first ranking a move', () => {
 });
 
 spec('says that the rule changed, and calls nobody moved by it', () => {
-  const before = { ...one, rule: 'medianOfDeclared' };
-  const notes = noted(noted(NOTHING_NOTED, before, 0), { ...turned, rule: 'voltage.medianOfDeclared' }, 1000);
-  same([notes.news.key, notes.moves.size], ['rule', 0]);
+  const before = { ...one, metric: 'powerDensity', rule: 'medianOfDeclared' };
+  const after = rule => noted(noted(NOTHING_NOTED, before, 0), { ...turned, ...rule }, 1000);
+  const [metric, count] = [{ metric: 'voltage', rule: 'voltage.medianOfDeclared' }, { metric: 'powerDensity', rule: 'meanOfDeclared' }].map(after);
+  same([metric.news.key, metric.news.values.metric, metric.moves.size, count.news.key], ['rule', 'catalogue.metric.voltage', 0, 'ruleCount']);
 });
 
 spec('shows a cell that has a result and is not ranked among those that wait', () =>

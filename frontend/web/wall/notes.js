@@ -5,7 +5,6 @@
  * @typedef {{state: ?object, moves: Map<string, {from: string, at: number}>, news: ?{key: string, values: object, at: number}}} Notes
  */
 import { placeOf } from '../core/place.js';
-import { ruleWords } from '../core/rule.js';
 
 const MOVES_STAY_MS = 120_000;
 const NEWS_STAYS_MS = 45_000;
@@ -18,7 +17,7 @@ export function noted(notes, state, now) {
   if (!state || state === notes.state) return fresh(notes, now);
   const before = notes.state;
   if (!before) return { ...notes, state };
-  if (before.rule !== state.rule) return ruleChanged(state, now);
+  if (before.rule !== state.rule) return ruleChanged(before, state, now);
   const happened = newsOf(before, state);
   return fresh({
     state,
@@ -28,8 +27,9 @@ export function noted(notes, state, now) {
 }
 
 /** Under another rule nobody moved: it is another ranking. */
-function ruleChanged(state, at) {
-  return { state, moves: new Map(), news: { key: 'rule', values: { rule: ruleWords(state.rule) }, at } };
+function ruleChanged(before, state, at) {
+  const key = before.metric === state.metric ? 'ruleCount' : 'rule';
+  return { state, moves: new Map(), news: { key, values: { metric: `catalogue.metric.${state.metric}` }, at } };
 }
 
 function fresh(notes, now) {
