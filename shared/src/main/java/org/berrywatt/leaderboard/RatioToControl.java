@@ -41,8 +41,17 @@ public record RatioToControl() implements Metric {
     }
 
     private static Score ratio(Score.Found power, @Nullable EvaluatedReading control) {
+        return of(power, control == null ? null : control.powerDensity());
+    }
+
+    /**
+     * A figure over that of the control cell.
+     *
+     * @param control null when it has none
+     */
+    public static Score of(Score.Found cell, Score.@Nullable Found control) {
         return control == null
                 ? new Score.Missing(Obstacle.CONTROL_NOT_READ)
-                : power.over(control.powerDensity(), Obstacle.CONTROL_TOO_FAINT);
+                : cell.over(control, Obstacle.CONTROL_TOO_FAINT);
     }
 }

@@ -12,7 +12,6 @@ import org.berrywatt.leaderboard.Candidate;
 import org.berrywatt.leaderboard.CellEntry;
 import org.berrywatt.leaderboard.EfficiencyAsMeasured;
 import org.berrywatt.leaderboard.Metric;
-import org.berrywatt.leaderboard.Obstacle;
 import org.berrywatt.leaderboard.Rule;
 import org.berrywatt.leaderboard.Score;
 import org.berrywatt.leaderboard.Trials;
@@ -73,18 +72,19 @@ record BoardCell(String team, String cell, String state, List<Input> inputs, Str
         return UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
     }
 
-    CellEntry entry(Rule rule, String mainStation, Deviates deviates) {
-        if (!counts()) {
-            return state.equals(FAILED) ? new CellEntry.Failed(id()) : new CellEntry.Waiting(id());
-        }
+    /** As the ranking takes it, by what the metric made of its value. */
+    CellEntry entry(Rule rule, Score score) {
         var verification = Verification.of(inputs.get(0).value(), readAgain);
-        return rule.entry(new Candidate(id(), score(rule.metric(), mainStation, deviates), verification));
+        return rule.entry(new Candidate(id(), score, verification));
     }
 
-    private Score score(Metric metric, String mainStation, Deviates deviates) {
-        return metric instanceof EfficiencyAsMeasured && !EfficiencyAsMeasured.isComparable(station, mainStation)
-                ? new Score.Missing(Obstacle.OTHER_STATION)
-                : Score.Found.of(Estimate.exact(inputs.get(0).value()), trials(deviates));
+    /** As the ranking takes it without a value. */
+    CellEntry withoutValue() {
+        return state.equals(FAILED) ? new CellEntry.Failed(id()) : new CellEntry.Waiting(id());
+    }
+
+    Score.Found found(Deviates deviates) {
+        return Score.Found.of(Estimate.exact(inputs.get(0).value()), trials(deviates));
     }
 
     /** The result in every trial; like the figure of a cell it never falls below 0. */

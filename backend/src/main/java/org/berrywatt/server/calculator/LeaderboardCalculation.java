@@ -15,7 +15,6 @@ import org.berrywatt.contract.calculation.LeaderboardAnswer;
 import org.berrywatt.contract.calculation.LeaderboardRequest;
 import org.berrywatt.contract.calculation.LeaderboardRequest.Scoring;
 import org.berrywatt.leaderboard.Board;
-import org.berrywatt.leaderboard.BusiestStation;
 import org.berrywatt.leaderboard.Place;
 import org.berrywatt.leaderboard.PowerDensity;
 import org.berrywatt.leaderboard.Rule;
@@ -38,15 +37,14 @@ final class LeaderboardCalculation {
 
     private final Rule rule;
     private final List<BoardCell> cells;
-    private final String mainStation;
-    private final Deviates deviates;
+    private final BoardScores scores;
+    private final int trials;
 
-    private LeaderboardCalculation(Rule rule, List<BoardCell> cells, Deviates deviates) {
+    private LeaderboardCalculation(Rule rule, List<BoardCell> cells, BoardScores scores, int trials) {
         this.rule = rule;
         this.cells = cells;
-        this.deviates = deviates;
-        this.mainStation = BusiestStation.of(
-                cells.stream().filter(BoardCell::counts).map(BoardCell::station).toList());
+        this.scores = scores;
+        this.trials = trials;
     }
 
     static LeaderboardAnswer of(LeaderboardRequest request) {
@@ -56,7 +54,8 @@ final class LeaderboardCalculation {
                 "cells", request.cells(), 1, MOST_CELLS, (path, cell) -> BoardCell.of(path, cell, rule.metric()));
         Named.requireDistinct("cells", cells.stream().map(BoardCell::name).toList());
         var deviates = new Deviates(Objects.requireNonNullElse(request.seed(), 1L), trials(request));
-        return new LeaderboardCalculation(rule, cells, deviates).answer(scoring);
+        var scores = new BoardScores(rule, scoring.control(), cells, deviates);
+        return new LeaderboardCalculation(rule, cells, scores, deviates.trials()).answer(scoring);
     }
 
     private static Rule rule(Scoring scoring) {
@@ -78,7 +77,7 @@ final class LeaderboardCalculation {
 
     private LeaderboardAnswer answer(Scoring scoring) {
         var teams = cells.stream().collect(groupingBy(BoardCell::team, TreeMap::new, toList()));
-        var terms = new Terms(rule, cellsPerTeam(scoring), Boolean.TRUE.equals(scoring.entryOpen()), deviates.trials());
+        var terms = new Terms(rule, cellsPerTeam(scoring), Boolean.TRUE.equals(scoring.entryOpen()), trials);
         var names = teams.keySet().stream().collect(toMap(BoardCell::id, name -> name));
         var board = Board.of(
                 teams.entrySet().stream()
@@ -97,10 +96,7 @@ final class LeaderboardCalculation {
 
     private TeamCells entries(String team, List<BoardCell> declared) {
         return new TeamCells(
-                BoardCell.id(team),
-                declared.stream()
-                        .map(cell -> cell.entry(rule, mainStation, deviates))
-                        .toList());
+                BoardCell.id(team), declared.stream().map(scores::entry).toList());
     }
 
     private LeaderboardAnswer.Entry entry(Standing standing, Map<UUID, String> teams) {

@@ -1,6 +1,8 @@
 package org.berrywatt.server.leaderboard;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.berrywatt.contract.BudgetLine;
 import org.berrywatt.contract.CellResultAnswer;
 import org.berrywatt.contract.CellStanding;
@@ -23,20 +25,34 @@ final class CellResults {
 
     private CellResults() {}
 
-    /** @param numbers what a result rests on */
-    static CellResultAnswer of(Rated rated, Rule rule, @Nullable NormalisationRequest numbers) {
+    /**
+     * As it travels.
+     *
+     * @param course what later readings tell of a settled cell
+     * @param numbers what a result rests on
+     */
+    static CellResultAnswer of(
+            Rated rated, Rule rule, Optional<Remark> course, @Nullable NormalisationRequest numbers) {
         Judged judged = rated.judged();
         CellStanding standing = rated.standing(rule.metric());
         if (judged instanceof Judged.Counts counts) {
-            return withResult(standing, rule, counts, numbers);
+            return withResult(standing, rule, counts, notes(counts, course), numbers);
         }
         return judged instanceof Judged.Waiting waiting
                 ? withoutResult(standing, rule, waiting.missing())
                 : withoutResult(standing, rule, List.of());
     }
 
+    private static List<Remark> notes(Judged.Counts counts, Optional<Remark> course) {
+        return Stream.concat(course.stream(), counts.notes().stream()).toList();
+    }
+
     private static CellResultAnswer withResult(
-            CellStanding standing, Rule rule, Judged.Counts counts, @Nullable NormalisationRequest numbers) {
+            CellStanding standing,
+            Rule rule,
+            Judged.Counts counts,
+            List<Remark> notes,
+            @Nullable NormalisationRequest numbers) {
         Result result = counts.result();
         return new CellResultAnswer(
                 standing.cellId(),
@@ -56,7 +72,7 @@ final class CellResults {
                         .map(CellResults::line)
                         .toList(),
                 List.of(),
-                counts.notes(),
+                notes,
                 numbers);
     }
 

@@ -86,7 +86,10 @@ public class Leaderboards {
         DayRecord record = records.of(cell.labDayId());
         Rating rating = new Rating(record, known);
         return CellResults.of(
-                rating.rate(cell), rating.rule(), numbers(cell, record).orElse(null));
+                rating.rate(cell),
+                rating.rule(),
+                rating.course(cell),
+                numbers(cell, record).orElse(null));
     }
 
     /** For the calculator, which knows lamps by their kind; a spectrum of some station is too long for an address. */

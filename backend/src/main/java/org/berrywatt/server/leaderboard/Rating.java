@@ -60,10 +60,10 @@ final class Rating {
     }
 
     /** What is left of a cell's current, whatever the day ranks by; empty for one that was not read again later. */
-    Optional<Aged> retention(Cell cell) {
+    Optional<Kept> retention(Cell cell) {
         Gathered gathered = Gathered.of(cell, record);
         return judge.judge(cell) instanceof Judged.Counts counts
-                ? Aged.of(score(new CurrentRetention(), gathered, counts), measured(gathered, counts))
+                ? Kept.of(score(new CurrentRetention(), gathered, counts), measured(gathered, counts))
                 : Optional.empty();
     }
 
@@ -82,6 +82,15 @@ final class Rating {
                 .map(Station::name)
                 .findFirst()
                 .orElse("");
+    }
+
+    /** What its later readings tell of a settled cell. */
+    Optional<Remark> course(Cell cell) {
+        return cell.failure().isPresent()
+                ? Optional.empty()
+                : new SettledReadings(record, judge)
+                        .retention(Gathered.of(cell, record))
+                        .map(Remarks::kept);
     }
 
     private Score score(Metric metric, Gathered gathered, Judged.Counts counts) {

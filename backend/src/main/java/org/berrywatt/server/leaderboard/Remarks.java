@@ -14,6 +14,7 @@ import org.berrywatt.reading.Classification;
 import org.berrywatt.reading.Covered;
 import org.berrywatt.reading.Decider;
 import org.berrywatt.reading.LeadSwap;
+import org.berrywatt.reading.Retention;
 import org.berrywatt.reading.Settling;
 import org.berrywatt.reading.SolarClass;
 import org.berrywatt.server.cell.StageOutcome;
@@ -87,6 +88,28 @@ final class Remarks {
                 .map(it -> new Remark(
                         "standing.meterZero." + quantity,
                         Map.of("value", Math.rint(it.zero() * shownPerSi * 1000) / 1000)));
+    }
+
+    /** What a settled cell kept, and its time to 80 % as far as it was seen. */
+    static Remark kept(Retention retention) {
+        Retention.Aged latest = retention.parts().get(retention.parts().size() - 1);
+        double percent = Math.rint(100 * latest.value().value());
+        if (retention.lifetime() instanceof Retention.Lifetime.Between between) {
+            return new Remark(
+                    "standing.kept.fell",
+                    Map.of(
+                            "percent", percent,
+                            "hours", hours(latest.age()),
+                            "above", hours(between.lastAbove()),
+                            "below", hours(between.firstBelow())));
+        }
+        return new Remark("standing.kept.lasts", Map.of("percent", percent, "hours", hours(latest.age())));
+    }
+
+    /** Whole hours; tenths below ten. */
+    private static double hours(Duration age) {
+        double hours = age.toMinutes() / 60.0;
+        return hours < 10 ? Math.rint(10 * hours) / 10 : Math.rint(hours);
     }
 
     static Remark note(Note note) {

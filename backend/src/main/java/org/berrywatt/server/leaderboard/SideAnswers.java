@@ -35,8 +35,8 @@ final class SideAnswers {
     private static Optional<SideFiguresAnswer.Kept> kept(List<Rated> cells, Rating rating) {
         return cells.stream()
                 .flatMap(cell -> rating.retention(cell.judged().cell()).stream())
-                .max(Comparator.comparingDouble(Aged::share).thenComparing(Aged::cellId))
-                .map(aged -> new SideFiguresAnswer.Kept(
-                        aged.cellId(), aged.share(), aged.age().toMinutes() / MINUTES_PER_HOUR));
+                .max(Comparator.comparingDouble(Kept::share).thenComparing(Kept::cellId))
+                .map(kept -> new SideFiguresAnswer.Kept(
+                        kept.cellId(), kept.share(), kept.age().toMinutes() / MINUTES_PER_HOUR));
     }
 }

@@ -173,6 +173,36 @@ class LeaderboardCalculationTest {
         assertThat(entries.get(1).get("excluded").asInt()).isEqualTo(1);
     }
 
+    /** 2 and 3 over a control cell of 2, all known to 10 % by one light meter that cancels: 1 and 1.5 for certain. */
+    @Test
+    void dividesByTheControlCellTrialByTrial() {
+        var cells = List.of(cell("Larch", "control", 2, 0), cell("Spruce", "s", 3, 0), failed("Yew", "y"));
+        cells.subList(0, 2)
+                .forEach(cell -> cell.put(
+                        "shared",
+                        List.of(Map.of("cause", "lux meter", "standardUncertainty", 0.1 * (int) cell.get("value")))));
+        var request = request("medianOfDeclared", cells);
+        var control = Map.of("team", "Larch", "cell", "control");
+        request.put("rule", Map.of("metric", "ratioToControl", "count", "medianOfDeclared", "control", control));
+        var entries = entries(request);
+        assertThat(texts(entries, "team")).containsExactly("Spruce", "Larch", "Yew");
+        assertThat(entries.get(0).at("/figure/value").asDouble()).isCloseTo(1.5, within(1e-12));
+        assertThat(entries.get(0).at("/figure/standardUncertainty").asDouble()).isCloseTo(0, within(1e-12));
+        var strange = Map.of("team", "Larch", "cell", "none");
+        request.put("rule", Map.of("metric", "ratioToControl", "count", "medianOfDeclared", "control", strange));
+        assertThat(calculator.problem("leaderboard", request, "choice.unknown").field())
+                .isEqualTo("rule.control.cell");
+    }
+
+    @Test
+    void refusesRulesThatMakeNoSense() {
+        var request = request("medianOfDeclared", List.of(cell("Larch", "a", 1, 0)));
+        request.put("rule", Map.of("metric", "yield", "count", "medianOfDeclared"));
+        calculator.problem("leaderboard", request, "rule.share");
+        request.put("rule", Map.of("metric", "retention", "count", "bestVerified"));
+        calculator.problem("leaderboard", request, "rule.ageing");
+    }
+
     @Test
     void refusesOneCellTwiceAnUnknownRuleAndTooManyCells() {
         var twice = List.of(cell("Larch", "a", 1, 0), cell("Larch", "a", 2, 0));

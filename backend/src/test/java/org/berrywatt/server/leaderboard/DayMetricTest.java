@@ -3,6 +3,7 @@ package org.berrywatt.server.leaderboard;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
 import org.berrywatt.contract.LeaderboardState;
@@ -129,6 +130,23 @@ class DayMetricTest {
         assertThat(kept.hours()).isEqualTo(2);
     }
 
+    /** Settled 12 min after noon at 20 µA: 18 µA is 90 % two hours later, 14 µA is 70 % after a day; nobody looked in between. */
+    @Test
+    void tellsTheTimeToEightyPerCentOnlyAsFarAsItWasSeen() {
+        var cell = board.litCell("L1", "400 mV", "20.0 uA");
+        day.minute(6).lit(cell, board.yard, "400 mV", "20.0 uA");
+        day.minute(12).lit(cell, board.yard, "400 mV", "20.0 uA");
+        assertThat(notes(cell)).noneMatch(note -> note.contains("settled current"));
+
+        day.minute(132).light(board.yard, "1000 W/m2");
+        day.lit(cell, board.yard, "390 mV", "18.0 uA");
+        assertThat(notes(cell)).anyMatch(note -> note.contains("90 %") && note.contains("longer than 2 h"));
+
+        day.minute(12 + 24 * 60).light(board.yard, "1000 W/m2");
+        day.lit(cell, board.yard, "380 mV", "14.0 uA");
+        assertThat(notes(cell)).anyMatch(note -> note.contains("70 %") && note.contains("between 2 h and 24 h"));
+    }
+
     @Test
     void ranksByTheShareOfCellsThatWork() {
         board.litCell("L1", "400 mV", "20.0 uA");
@@ -173,6 +191,10 @@ class DayMetricTest {
 
     private static RankedFigure figure(TeamStanding team) {
         return Objects.requireNonNull(team.figure());
+    }
+
+    private List<String> notes(UUID cell) {
+        return board.result(cell).notes().stream().map(board::sentence).toList();
     }
 
     private String remark(UUID cell) {

@@ -20,16 +20,22 @@ public record LeaderboardRequest(
      * What is compared and how a team's cells count.
      *
      * @param metric key of what is compared, for example {@code "powerDensity"}, the default; {@code "efficiencyAsMeasured"}
-     *     takes cells of the busiest station alone, and under {@code "yield"} each working cell is 1
+     *     takes cells of the busiest station alone, under {@code "yield"} each working cell is 1
      * @param count {@code "medianOfDeclared"}, {@code "meanOfDeclared"} or {@code "bestVerified"}
+     * @param control under {@code "ratioToControl"} the cell of the list that all values are divided by, trial by trial; when
+     *     left out, the values are ratios already
      * @param cellsPerTeam declared cells of each team, in [1, 12]; as many as it has when left out
      * @param entryOpen whether declared cells without a result still wait; otherwise they count as 0. False when left out
      */
     public record Scoring(
             @Nullable String metric,
             @Nullable String count,
+            @Nullable CellName control,
             @Nullable Integer cellsPerTeam,
             @Nullable Boolean entryOpen) {}
+
+    /** One of the cells of the list. */
+    public record CellName(@Nullable String team, @Nullable String cell) {}
 
     /**
      * A declared cell.

@@ -12,12 +12,12 @@ import org.berrywatt.leaderboard.Score;
  * @param share of the settled current
  * @param age since it had settled
  */
-record Aged(UUID cellId, double share, Duration age) {
+record Kept(UUID cellId, double share, Duration age) {
 
     /** Empty where there is no score of retention. */
-    static Optional<Aged> of(Score retention, MeasuredCell cell) {
+    static Optional<Kept> of(Score retention, MeasuredCell cell) {
         return retention instanceof Score.Found found && cell.settled() != null
-                ? Optional.of(new Aged(
+                ? Optional.of(new Kept(
                         cell.now().cellId(), found.value(), cell.settled().age()))
                 : Optional.empty();
     }
