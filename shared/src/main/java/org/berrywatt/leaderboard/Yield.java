@@ -16,6 +16,9 @@ import org.berrywatt.uncertainty.ShareDraws;
  */
 public record Yield() implements Metric {
 
+    /** One for all: what differs is the team, which names its draws. */
+    private static final long SEED = 1;
+
     @Override
     public String key() {
         return "yield";
@@ -51,7 +54,4 @@ public record Yield() implements Metric {
     static double[] trials(UUID teamId, int working, int declared, int trials) {
         return ShareDraws.of(working, declared, new Deviates(SEED, trials), teamId + "/yield");
     }
-
-    /** One for all: what differs is the team, which names its draws. */
-    private static final long SEED = 1;
 }

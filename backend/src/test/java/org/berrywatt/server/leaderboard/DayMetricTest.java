@@ -140,11 +140,11 @@ class DayMetricTest {
 
         day.minute(132).light(board.yard, "1000 W/m2");
         day.lit(cell, board.yard, "390 mV", "18.0 uA");
-        assertThat(notes(cell)).anyMatch(note -> note.contains("90 %") && note.contains("longer than 2 h"));
+        assertThat(notes(cell)).anyMatch(note -> note.startsWith("Kept 90") && note.contains("longer than 2"));
 
         day.minute(12 + 24 * 60).light(board.yard, "1000 W/m2");
         day.lit(cell, board.yard, "380 mV", "14.0 uA");
-        assertThat(notes(cell)).anyMatch(note -> note.contains("70 %") && note.contains("between 2 h and 24 h"));
+        assertThat(notes(cell)).anyMatch(note -> note.startsWith("Kept 70") && note.contains("between 2.0 h and 24.0 h"));
     }
 
     @Test
