@@ -144,7 +144,7 @@ class DayMetricTest {
 
         day.minute(12 + 24 * 60).light(board.yard, "1000 W/m2");
         day.lit(cell, board.yard, "380 mV", "14.0 uA");
-        assertThat(notes(cell)).anyMatch(note -> note.startsWith("Kept 70") && note.contains("between 2.0 h and 24.0 h"));
+        assertThat(notes(cell)).anyMatch(note -> note.contains("fell below 80 % between 2.0 h and 24.0 h"));
     }
 
     @Test
