@@ -39,7 +39,7 @@ record SettledReadings(DayRecord day, CellJudge judge) {
     private Stream<Aged> later(Gathered cell, Instant from) {
         return day.readingsOf(cell.cell()).stream()
                 .filter(reading -> reading.kind().isUnderLight())
-                .map(reading -> until(cell, reading.acceptedAt()))
+                .map(reading -> until(cell, reading.readAt()))
                 .distinct()
                 .flatMap(then -> aged(then, from).stream());
     }
