@@ -29,7 +29,11 @@ public record FindingsAnswer(UUID labDayId, List<Dot> cells, List<UnitOf> units,
             @Nullable String failedStage,
             List<At> levels) {}
 
-    /** @param level key of the level, or the number as text */
+    /**
+     * Where a cell stands on a build parameter.
+     *
+     * @param level key of the level, or the number as text
+     */
     public record At(String parameter, String level) {}
 
     /** In which unit a parameter's numbers are told. */

@@ -84,7 +84,11 @@ public record ParameterAnswer(
             @Nullable Slope theilSen,
             @Nullable Exact fisher) {}
 
-    /** A test within blocks. @param evaluation {@code "exact"}, {@code "resampled"} or {@code "approximate"} */
+    /**
+     * A test within blocks.
+     *
+     * @param evaluation {@code "exact"}, {@code "resampled"} or {@code "approximate"}
+     */
     public record Blocked(double q, int df, double p, int n, int blocks, String evaluation) {}
 
     /** Kruskal-Wallis test over all cells. */

@@ -109,6 +109,10 @@ public record Effect(
 
     /** Turned round when needed, so that the ratio is 1 or more. */
     Effect upwards() {
-        return ratio >= 1 ? this : new Effect(toLevel, fromLevel, 1 / ratio, 1 / high, 1 / low, smallest, spread);
+        return ratio >= 1 ? this : between(toLevel, fromLevel, 1 / ratio, 1 / high, 1 / low);
+    }
+
+    private Effect between(String worse, String better, double upRatio, double upLow, double upHigh) {
+        return new Effect(worse, better, upRatio, upLow, upHigh, smallest, spread);
     }
 }

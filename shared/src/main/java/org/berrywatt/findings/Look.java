@@ -37,7 +37,7 @@ record Look(
         double trend = factor.isNumber()
                 ? Tests.trend(factor, entries, resampling).map(BlockedTest::p).orElse(1.0)
                 : 1;
-        boolean levels = !factor.isNumber() || trend > 0.05 && entries.levelCount() <= Levels.FEW;
+        boolean levels = !factor.isNumber() || (trend > 0.05 && entries.levelCount() <= Levels.FEW);
         double difference = levels
                 ? Tests.difference(entries, resampling).map(BlockedTest::p).orElse(1.0)
                 : 1;

@@ -47,7 +47,8 @@ class EffectTest {
     void runsOverTheWholeRangeOfANumber() {
         SchoolClass cells = SchoolClass.empty();
         for (int i = 0; i < 9; i++) {
-            cells.number(350 + 50 * (i % 3), "t" + i, Math.exp((i % 3) * 0.7 + 0.05 * (i / 3)));
+            int round = i / 3;
+            cells.number(350 + 50 * (i % 3), "t" + i, Math.exp((i % 3) * 0.7 + 0.05 * round));
         }
         Effect effect = cells.finding().effect().orElseThrow();
         assertThat(effect.fromLevel()).isEqualTo("350");

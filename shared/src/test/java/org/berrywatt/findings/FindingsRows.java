@@ -12,7 +12,11 @@ public final class FindingsRows {
 
     private FindingsRows() {}
 
-    /** @param days simulated for each question */
+    /**
+     * The rows of the table.
+     *
+     * @param days simulated for each question
+     */
     public static List<Row> of(int days) {
         List<StudyFindings> still = played(days, 1, false);
         List<StudyFindings> planted = played(days, 3, false);

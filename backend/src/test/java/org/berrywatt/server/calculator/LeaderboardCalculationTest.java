@@ -180,7 +180,8 @@ class LeaderboardCalculationTest {
         cells.subList(0, 2)
                 .forEach(cell -> cell.put(
                         "shared",
-                        List.of(Map.of("cause", "lux meter", "standardUncertainty", 0.1 * (double) cell.get("value")))));
+                        List.of(Map.of(
+                                "cause", "lux meter", "standardUncertainty", 0.1 * (double) cell.get("value")))));
         var request = request("medianOfDeclared", cells);
         var control = Map.of("team", "Larch", "cell", "control");
         request.put("rule", Map.of("metric", "ratioToControl", "count", "medianOfDeclared", "control", control));

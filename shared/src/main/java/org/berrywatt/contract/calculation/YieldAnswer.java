@@ -22,7 +22,11 @@ public record YieldAnswer(
             double low,
             double high) {}
 
-    /** Fisher's exact test, two-sided. @param evaluation {@code "exact"} or {@code "approximate"} */
+    /**
+     * Fisher's exact test, two-sided.
+     *
+     * @param evaluation {@code "exact"} or {@code "approximate"}
+     */
     public record Exact(double p, String evaluation) {}
 
     /** Log odds = intercept + slope times value, Firth's penalty. */
