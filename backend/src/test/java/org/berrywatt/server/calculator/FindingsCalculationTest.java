@@ -161,8 +161,7 @@ class FindingsCalculationTest {
                 .isEqualTo("rows[1].level");
     }
 
-    @SafeVarargs
-    private static Map<String, Object> rows(Map<String, Object>... rows) {
+    private static Map<String, Object> rows(Object... rows) {
         return Map.of("rows", List.of(rows));
     }
 

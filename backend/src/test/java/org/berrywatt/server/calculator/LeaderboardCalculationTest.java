@@ -181,7 +181,10 @@ class LeaderboardCalculationTest {
                 .forEach(cell -> cell.put(
                         "shared",
                         List.of(Map.of(
-                                "cause", "lux meter", "standardUncertainty", 0.1 * (double) cell.get("value")))));
+                                "cause",
+                                "lux meter",
+                                "standardUncertainty",
+                                0.1 * (double) Objects.requireNonNull(cell.get("value"))))));
         var request = request("medianOfDeclared", cells);
         var control = Map.of("team", "Larch", "cell", "control");
         request.put("rule", Map.of("metric", "ratioToControl", "count", "medianOfDeclared", "control", control));
