@@ -5,7 +5,6 @@ import java.util.function.IntFunction;
 import org.berrywatt.statistics.Answer.Given;
 import org.berrywatt.statistics.Answer.Reason;
 import org.berrywatt.statistics.Answer.Withheld;
-import org.hipparchus.special.Gamma;
 
 /**
  * Do scores go with groups, or with a number, within blocks? Scores are only ever compared within their block.
@@ -102,7 +101,7 @@ public record BlockedTest(double statistic, int degreesOfFreedom, double p, int 
             return of(blocks, sums, found, p, Evaluation.EXACT);
         }
         if (resampling.draws() == 0 || blocks.size() > MOST_DRAWN || room < 0.01) {
-            double p = Gamma.regularizedGammaQ(sums.rank() / 2.0, found / 2);
+            double p = ChiSquared.beyond(sums.rank(), found);
             return of(blocks, sums, found, p, Evaluation.APPROXIMATE);
         }
         double reached = new DrawnDeals(blocks, sums, resampling).countAtLeast(found * SAME);

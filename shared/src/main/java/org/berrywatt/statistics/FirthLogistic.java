@@ -4,7 +4,6 @@ import java.util.Arrays;
 import org.berrywatt.statistics.Answer.Given;
 import org.berrywatt.statistics.Answer.Reason;
 import org.berrywatt.statistics.Answer.Withheld;
-import org.hipparchus.special.Gamma;
 
 /**
  * Logistic regression of successes with Firth's penalty, which stays finite when a column parts successes from failures
@@ -73,12 +72,12 @@ public final class FirthLogistic {
 
     /** Twice the penalised log likelihood lost without the column. */
     public double likelihoodRatio(int column) {
-        return 2 * lost(column, 0);
+        return 2 * lost(column, new double[coefficients.length]);
     }
 
     /** Two-sided p of a column, in [0, 1]. */
     public double p(int column) {
-        return Gamma.regularizedGammaQ(0.5, Math.max(0, likelihoodRatio(column)) / 2);
+        return ChiSquared.beyond(1, Math.max(0, likelihoodRatio(column)));
     }
 
     /** Lower end of the 95 % profile interval of a coefficient. */
@@ -103,6 +102,11 @@ public final class FirthLogistic {
     private double lost(int column, double value) {
         double[] start = coefficients.clone();
         start[column] = value;
+        return lost(column, start);
+    }
+
+    /** @param start where the search for the others begins, and the column's value; nearby, or all zero from far away */
+    private double lost(int column, double[] start) {
         return logLikelihood - model.value(model.maximise(start, column));
     }
 

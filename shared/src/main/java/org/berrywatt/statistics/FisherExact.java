@@ -4,7 +4,6 @@ import java.util.Arrays;
 import org.berrywatt.statistics.Answer.Given;
 import org.berrywatt.statistics.Answer.Reason;
 import org.berrywatt.statistics.Answer.Withheld;
-import org.hipparchus.special.Gamma;
 import org.hipparchus.util.CombinatoricsUtils;
 
 /**
@@ -75,7 +74,7 @@ public record FisherExact(double p, int n, Evaluation evaluation) {
                 rows++;
             }
         }
-        return Gamma.regularizedGammaQ((rows - 1) / 2.0, chiSquared / 2);
+        return ChiSquared.beyond(rows - 1, chiSquared);
     }
 
     /** All tables with the given margins, by their log probabilities. */
@@ -93,17 +92,24 @@ public record FisherExact(double p, int n, Evaluation evaluation) {
         Tables(int[] successes, int[] totals, int worked, int n) {
             this.totals = totals;
             this.worked = worked;
-            this.whole = CombinatoricsUtils.binomialCoefficientLog(n, worked);
+            this.whole = logWays(n, worked);
             this.ways = new double[totals.length][];
             double log = -whole;
             for (int row = 0; row < totals.length; row++) {
-                ways[row] = new double[totals[row] + 1];
-                for (int k = 0; k <= totals[row]; k++) {
-                    ways[row][k] = CombinatoricsUtils.binomialCoefficientLog(totals[row], k);
+                ways[row] = new double[Math.min(totals[row], worked) + 1];
+                for (int k = 0; k < ways[row].length; k++) {
+                    ways[row][k] = logWays(totals[row], k);
                 }
                 log += ways[row][successes[row]];
             }
             this.found = log;
+        }
+
+        /** By factorials: adding up logarithms would take as long as the number is large. */
+        private static double logWays(int n, int k) {
+            return CombinatoricsUtils.factorialLog(n)
+                    - CombinatoricsUtils.factorialLog(k)
+                    - CombinatoricsUtils.factorialLog(n - k);
         }
 
         double tail() {
@@ -115,7 +121,7 @@ public record FisherExact(double p, int n, Evaluation evaluation) {
                 return left == 0 && log <= found + SAME ? Math.exp(log) : 0;
             }
             double sum = 0;
-            for (int k = 0; k <= Math.min(left, totals[row]); k++) {
+            for (int k = 0; k < ways[row].length && k <= left; k++) {
                 sum += tail(row + 1, left - k, log + ways[row][k]);
             }
             return sum;

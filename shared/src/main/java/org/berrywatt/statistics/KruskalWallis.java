@@ -5,7 +5,6 @@ import java.util.List;
 import org.berrywatt.statistics.Answer.Given;
 import org.berrywatt.statistics.Answer.Reason;
 import org.berrywatt.statistics.Answer.Withheld;
-import org.hipparchus.special.Gamma;
 
 /**
  * Kruskal-Wallis test: do the groups' mean ranks differ more than chance would have it?
@@ -56,7 +55,7 @@ public record KruskalWallis(double h, int degreesOfFreedom, double p, int n, Eva
 
     private static KruskalWallis approximate(double h, int degreesOfFreedom, int n) {
         // the upper tail itself: one minus the lower tail would lose every digit of a small p
-        double p = Gamma.regularizedGammaQ(degreesOfFreedom / 2.0, h / 2);
+        double p = ChiSquared.beyond(degreesOfFreedom, h);
         return new KruskalWallis(h, degreesOfFreedom, p, n, Evaluation.APPROXIMATE);
     }
 }

@@ -35,7 +35,7 @@ class SlowConnectionTest {
     private static final Map<String, Object> PROFILE = Map.of(
             "offline", false, "latency", 100, "downloadThroughput", 2_000_000 / 8, "uploadThroughput", 500_000 / 8);
 
-    private static final Limits FIRST_TIME = new Limits(25, 150_000, 5, 1.3);
+    private static final Limits FIRST_TIME = new Limits(25, 150_000, 6, 1.3);
     private static final Limits AFTERWARDS = new Limits(15, 20_000, 4, 0.6);
 
     /** @param networkS the rest of the two seconds is for the phone to compute in */
