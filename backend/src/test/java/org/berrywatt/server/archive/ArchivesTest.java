@@ -43,8 +43,10 @@ class ArchivesTest {
     void playADay() {
         day = new Rehearsal(server);
         var yard = day.sunnyStation("Yard");
-        day.light(yard, "790 W/m2");
-        day.light(yard, "800 W/m2");
+        var light = day.light(yard, "790 W/m2");
+        for (int mend = 1; mend <= 9; mend++) {
+            light = day.light(yard, 790 + mend + " W/m2", light);
+        }
         var cell = day.cell(day.team("Larch"), "K1", "15 x 15 mm", new BuildValue("bakeTemperature", "450", "degC"));
         day.dark(cell, "0 mV", "0 uA");
         day.lit(cell, yard, "400 mV", "0.800 mA");
