@@ -1,4 +1,3 @@
-import { ServerClock } from '/core/clock.js';
 import { leftText, milestone, minutesOver } from '/core/countdown.js';
 import { scopes, secondsOf } from '/desk/timers.js';
 import { lastAt, timeOfDay, wholeOf } from '/desk/heater-entry.js';
@@ -12,43 +11,6 @@ import { same, spec, thrownBy } from './spec.js';
 const MINUTE = 60_000;
 const NOON = Date.parse('2026-11-25T12:00:00Z');
 const at = minutes => new Date(NOON + minutes * MINUTE).toISOString();
-
-function clockAt(deviceNow) {
-  const device = { now: deviceNow };
-  return { device, clock: new ServerClock(() => device.now) };
-}
-
-spec('takes the device for right until the server has said its time', () => same(clockAt(NOON).clock.now(), NOON));
-
-spec('follows the server when the device is an hour late', () => {
-  const { clock, device } = clockAt(NOON - 60 * MINUTE);
-  clock.heard(at(0));
-  device.now += 5_000;
-  same(clock.now(), NOON + 5_000);
-});
-
-spec('trusts the answer that took the least time', () => {
-  const { clock, device } = clockAt(NOON);
-  [300, 40, 900].forEach(late => {
-    clock.heard(new Date(device.now - late).toISOString());
-    device.now += 10_000;
-  });
-  same(clock.now() - device.now, -40);
-});
-
-spec('forgets what it knew when the device\'s clock jumps', () => {
-  const { clock, device } = clockAt(NOON);
-  clock.heard(at(0));
-  device.now = NOON + 120 * MINUTE;
-  clock.heard(at(1));
-  same(clock.now(), NOON + MINUTE);
-});
-
-spec('ignores a time that is none', () => {
-  const { clock } = clockAt(NOON);
-  clock.heard('soon');
-  same(clock.now(), NOON);
-});
 
 spec('shows what is left as a kitchen clock does', () =>
   same([leftText(65_000, 0), leftText(59_001, 0), leftText(5_400_000, 0), leftText(0, 1)], ['1:05', '1:00', '1:30:00', '0:00']));
@@ -113,19 +75,6 @@ spec('shows a cell as taken off at its own time while the entry still waits', ()
 spec('shows a waiting correction in the place of what it replaces, with its time', () => {
   const corrected = slotsWith([slot()], [put('p', { replaces: 's', inAt: null })], 30);
   same(corrected.map(({ id, heater, inAt }) => [id, heater, inAt]), [['p', 'Plate B', at(-50)]]);
-});
-
-spec('goes on counting by the server after a reload, while the server is silent', () => {
-  const kept = [];
-  const device = NOON - 60 * MINUTE;
-  new ServerClock(() => device, { offset: null, keep: offset => kept.push(offset) }).heard(at(0));
-  same(new ServerClock(() => device + 5_000, { offset: kept.at(-1), keep: () => {} }).now(), NOON + 5_000);
-});
-
-spec('forgets what an earlier page knew when the server says otherwise', () => {
-  const clock = new ServerClock(() => NOON, { offset: 90 * MINUTE, keep: () => {} });
-  clock.heard(at(1));
-  same([clock.now(), clock.stamp()], [NOON + MINUTE, '2026-11-25T12:01:00.000Z']);
 });
 
 spec('takes a time of the day for the last one that was', () => {

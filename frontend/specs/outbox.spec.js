@@ -26,6 +26,7 @@ function stillClock() {
   return {
     tasks,
     now: () => now,
+    wall: () => now,
     move: ms => { now += ms; },
     after: (ms, task) => tasks.push({ ms, task }),
     cancel: () => {},

@@ -16,6 +16,7 @@ import { to } from './routes.js';
 import { correctedWords, place, readingWords, setAsideReason } from './words.js';
 
 const KINDS = ['dark', 'light', 'sweep', 'toggles'];
+const IN_ROWS = ['sweep', 'toggles'];
 
 export function cellView(data, outbox, id) {
   const cell = data.cell(id);
@@ -84,10 +85,10 @@ const readingSection = (cell, readings, units) => html`<section class="flow"><h2
   ${mends(cell, readings)}
   ${settling(cell, readings.filter(({ kind, acceptedAt }) => kind === 'light' && acceptedAt))}</section>`;
 
-/** Sweeps whose rows can be mended, each with its time where there are several. */
+/** Sweeps and toggles whose numbers can be mended, each with its time. */
 function mends(cell, readings) {
-  return readings.filter(each => each.kind === 'sweep' && !each.pending && !setAsideReason(each)).map(each => html`<p><a class="button plain" href=${to('sweep', cell.id, each.id)}>
-    ${t('page.bench.sweepMend', { time: clock(each.readAt) })}</a></p>`);
+  return readings.filter(each => IN_ROWS.includes(each.kind) && !each.pending && !setAsideReason(each)).map(each => html`<p><a class="button plain" href=${to(each.kind, cell.id, each.id)}>
+    ${t(`page.bench.mend.${each.kind}`, { time: clock(each.readAt) })}</a></p>`);
 }
 
 /** The mark changes with each light reading that the server has and with each refill. */

@@ -1,4 +1,5 @@
 /** One honest line about what this phone still holds. */
+import { serverClock } from '../core/clock.js';
 import { clock } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { PageElement, html, nothing } from '../kit/kit.js';
@@ -9,7 +10,7 @@ class OutboxStrip extends PageElement {
 
   firstUpdated() {
     this.outbox.addEventListener('changed', () => this.requestUpdate());
-    this.outbox.addEventListener('sent', () => { this.sentAt = Date.now(); });
+    this.outbox.addEventListener('sent', () => { this.sentAt = serverClock.now(); });
   }
 
   render() {

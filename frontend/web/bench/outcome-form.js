@@ -1,11 +1,11 @@
 /** How a stage ended. A failure is as welcome as a success: it stays in the class's results. */
+import { serverClock } from '../core/clock.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { advice } from './advice.js';
 import { BenchForm } from './bench-form.js';
 import { cautionAfter } from './caution.js';
 import { back } from './cell-view.js';
-import { safetyWatch } from '../safety/watch.js';
 import { standingOutcomes } from './progress.js';
 
 const WHY = ['again', 'correct'];
@@ -72,7 +72,7 @@ class OutcomeForm extends BenchForm {
       id, path: `/api/outcomes/${id}`,
       body: {
         cellId: this.cellId, stage: this.part, passed: passed === 'yes', failure: passed === 'no' ? failure : null,
-        note: note.trim() || null, replaces: replaced ?? null, noticedAt: new Date(safetyWatch.now()).toISOString(),
+        note: note.trim() || null, replaces: replaced ?? null, noticedAt: serverClock.stamp(),
       },
       about: { kind: 'outcome', cellId: this.cellId, label: this.cell.label, stage: this.part },
     };

@@ -1,4 +1,5 @@
 /** A dark or a light reading, as the meter shows it. */
+import { serverClock } from '../core/clock.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { BenchForm } from './bench-form.js';
@@ -78,7 +79,7 @@ class ReadingForm extends BenchForm {
       id, path: `/api/readings/${id}`,
       body: {
         cellId: this.cellId, kind: this.part, stationId: this.part === 'light' ? stationId : null, voltage, current, swappedVoltage, swappedCurrent, points: null,
-        unusualConfirmed: unusual || this.#doubtful, replaces: corrects ? this.earlier?.id ?? null : null, noticedAt: new Date().toISOString(),
+        unusualConfirmed: unusual || this.#doubtful, replaces: corrects ? this.earlier?.id ?? null : null, noticedAt: serverClock.stamp(),
       },
       about: { kind: 'reading', cellId: this.cellId, label: this.cell.label, reading: this.part },
     };

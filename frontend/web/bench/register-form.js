@@ -1,4 +1,5 @@
 /** Registers a cell before it is baked, or corrects its recipe. */
+import { serverClock } from '../core/clock.js';
 import { newId } from '../core/ids.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
@@ -79,7 +80,7 @@ class RegisterForm extends BenchForm {
     const sheet = {
       recipe: buildValues(this.data.catalogue, draft.recipe),
       area: this.querySelector('bw-area').typed,
-      noticedAt: new Date().toISOString(),
+      noticedAt: serverClock.stamp(),
     };
     return this.edits ? this.#correction(sheet) : this.#registration(draft, sheet);
   }

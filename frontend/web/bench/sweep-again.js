@@ -9,7 +9,7 @@ export function draftOfReading({ rows }, units) {
   const chosen = { load: 'ohm', voltage: unit('voltage'), current: unit('current') };
   return {
     way: wayOf(rows), voltageUnit: chosen.voltage, currentUnit: chosen.current,
-    rows: rows.map(row => Object.fromEntries(COLUMNS.map(column => [column, textOf(row[column], chosen[column], units)]))),
+    rows: rows.map(row => Object.fromEntries(COLUMNS.map(column => [column, textAgain(row[column], chosen[column], units)]))),
   };
 }
 
@@ -17,7 +17,7 @@ export function draftOfReading({ rows }, units) {
 const wayOf = rows => Object.keys(WAYS).find(way => rows.every(row => COLUMNS.every(column => Boolean(row[column]) === WAYS[way].includes(column)))) ?? 'anyTwo';
 
 /** As typed; where its unit is neither in the text nor the chosen one, with its sign. */
-function textOf(typed, chosen, units) {
+export function textAgain(typed, chosen, units) {
   if (!typed) return '';
   const bare = /^[\d\s.,'+\u2212-]*$/.test(typed.text);
   return bare && typed.unit !== chosen ? `${typed.text} ${units.find(({ key }) => key === typed.unit)?.symbols[0] ?? ''}`.trim() : typed.text;

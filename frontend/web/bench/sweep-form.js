@@ -1,14 +1,14 @@
 /** A load sweep of a cell, new or with its rows mended, the curve drawing itself. */
-import { clock, prefixed } from '../core/format.js';
+import { serverClock } from '../core/clock.js';
+import { prefixed } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { BenchForm } from './bench-form.js';
 import { back } from './cell-view.js';
-import { correctable } from './correcting.js';
+import { mendLatest, reasonField, unusualTick } from './correcting.js';
 import { curve } from './curve.js';
 import { howTo } from './how-to.js';
 import { nextLoad } from './loads.js';
-import { to } from './routes.js';
 import { likelyStation, stationPicker } from './station-picker.js';
 import { Sweep } from './sweep.js';
 import { draftOfReading } from './sweep-again.js';
@@ -24,7 +24,7 @@ class SweepForm extends BenchForm {
   }
 
   get sendLabel() {
-    return t(this.part ? 'page.bench.send.sweepAgain' : 'page.bench.send.sweep');
+    return t(this.part ? 'page.bench.send.again.sweep' : 'page.bench.send.sweep');
   }
 
   start() {
@@ -37,21 +37,13 @@ class SweepForm extends BenchForm {
   fields({ stationId, confirmed, reason }) {
     const sweep = this.#sweep;
     return html`${back('cell', this.cellId)}
-      <h1>${t('page.bench.readingOf', { label: this.cell.label, reading: t(this.part ? 'page.bench.sweepAgain' : 'page.bench.reading.sweep') })}</h1>
-      ${this.part ? html`<p>${t('page.bench.sweepAgainLead')}</p>` : html`${howTo('sweep')}${this.#earlier()}`}
+      <h1>${t('page.bench.readingOf', { label: this.cell.label, reading: t(this.part ? 'page.bench.again.sweep' : 'page.bench.reading.sweep') })}</h1>
+      ${this.part ? html`<p>${t('page.bench.againLead')}</p>` : html`${howTo('sweep')}${mendLatest(this.data, this.cellId, 'sweep')}`}
       ${stationPicker(this.data.stations, stationId, id => this.change('stationId', id))}
       <bw-sweep-table .sweep=${sweep} .complaints=${this.complaints} .guessOhm=${this.#guessOhm} @changed=${({ detail }) => this.change(detail.key, detail.value)}></bw-sweep-table>
       ${curve(sweep.points)}
-      ${sweep.unusual ? html`<label class="tick"><input type="checkbox" .checked=${confirmed}
-        @change=${event => this.change('confirmed', event.target.checked)}><span>${t('page.bench.sweepUnusual')}</span></label>` : nothing}
-      ${this.part ? html`<bw-field name="reason" maxlength="120" .label=${t('page.bench.correctionReason')} .hint=${t('page.bench.correctionReasonHint')} .value=${reason}
-        @typed=${event => this.change('reason', event.detail)}></bw-field>` : nothing}`;
-  }
-
-  /** The way to mend the last one instead of reading anew. */
-  #earlier() {
-    const last = correctable(this.data, this.cellId, 'sweep').at(-1);
-    return last ? html`<p class="small"><a href=${to('sweep', this.cellId, last.id)}>${t('page.bench.sweepInstead', { time: clock(last.readAt) })}</a></p>` : nothing;
+      ${sweep.unusual ? unusualTick(confirmed, ticked => this.change('confirmed', ticked)) : nothing}
+      ${this.part ? reasonField(reason, words => this.change('reason', words)) : nothing}`;
   }
 
   /** The server names the point that it refused; it stands at its row. */
@@ -86,7 +78,7 @@ class SweepForm extends BenchForm {
       id, path: `/api/readings/${id}`,
       body: {
         cellId: this.cellId, kind: 'sweep', stationId, voltage: null, current: null, points: sweep.sent,
-        unusualConfirmed: sweep.unusual, replaces: this.part || null, reason: this.part ? reason.trim() : null, noticedAt: new Date().toISOString(),
+        unusualConfirmed: sweep.unusual, replaces: this.part || null, reason: this.part ? reason.trim() : null, noticedAt: serverClock.stamp(),
       },
       about: { kind: 'reading', cellId: this.cellId, label: this.cell.label, reading: 'sweep' },
     };

@@ -1,113 +1,75 @@
-/** Light toggles: the cell covered and opened in turn, three times. What is the light's comes and goes with it. */
-import { readNumber } from '../core/quantity.js';
+/** Light toggles: the cell covered and opened in turn, three times. What is the light's comes and goes with it. New, or with numbers mended. */
+import { serverClock } from '../core/clock.js';
 import { t } from '../core/texts.js';
-import { verdictOn } from '../entry/echo.js';
-import { symbolOf, typedAmount, unitOf } from '../entry/wording.js';
-import { html, live, nothing } from '../kit/kit.js';
+import { html, nothing } from '../kit/kit.js';
 import { BenchForm } from './bench-form.js';
 import { back } from './cell-view.js';
-import { correctsTick, latestKnown } from './correcting.js';
+import { mendLatest, reasonField, unusualTick } from './correcting.js';
 import { howTo } from './how-to.js';
 import { likelyStation, stationPicker } from './station-picker.js';
+import { Toggles, draftOfToggles, noToggles } from './toggles.js';
+import './toggles-table.js';
 
-const PAIRS = [0, 1, 2];
-const STATES = ['covered', 'open'];
-const UNITS = ['uA', 'mA', 'mV', 'V'];
-
+/** `part` is the id of the toggles to correct, empty for new ones. */
 class TogglesForm extends BenchForm {
+  static properties = { complaints: { state: true } };
+
   get draftKey() {
-    return `toggles.${this.cellId}`;
+    return `toggles.${[this.cellId, this.part].filter(Boolean).join('.')}`;
   }
 
   get sendLabel() {
-    return t('page.bench.send.toggles');
+    return t(this.part ? 'page.bench.send.again.toggles' : 'page.bench.send.toggles');
   }
 
   start() {
-    return { unit: UNITS[0], texts: PAIRS.flatMap(() => ['', '']), stationId: likelyStation(this.data.stations), confirmed: false };
+    const wrong = this.part && this.data.allReadings(this.cellId).find(({ id }) => id === this.part);
+    if (wrong) return { ...draftOfToggles(wrong, this.data.catalogue.units), stationId: wrong.stationId, confirmed: wrong.unusualConfirmed, reason: '' };
+    return { ...noToggles(), stationId: likelyStation(this.data.stations), confirmed: false, reason: '' };
   }
 
-  fields({ unit, stationId, confirmed, corrects }) {
+  fields({ stationId, confirmed, reason }) {
+    const toggles = this.#toggles;
     return html`${back('cell', this.cellId)}
-      <h1>${t('page.bench.readingOf', { label: this.cell.label, reading: t('page.bench.reading.toggles') })}</h1>
-      ${howTo('toggles')}
+      <h1>${t('page.bench.readingOf', { label: this.cell.label, reading: t(this.part ? 'page.bench.again.toggles' : 'page.bench.reading.toggles') })}</h1>
+      ${this.part ? html`<p>${t('page.bench.againLead')}</p>` : html`${howTo('toggles')}${mendLatest(this.data, this.cellId, 'toggles')}`}
       ${stationPicker(this.data.stations, stationId, id => this.change('stationId', id))}
-      <bw-choices .legend=${t('page.bench.togglesUnit')} .value=${unit} @chosen=${event => this.change('unit', event.detail)}
-        .options=${UNITS.map(key => ({ key, label: this.#symbol(key) }))}></bw-choices>
-      <div class="toggles">
-        <div class="toggles-row heads" aria-hidden="true"><span></span>${STATES.map(state => html`<span>${t(`page.bench.toggle.${state}`)}, ${this.#symbol(unit)}</span>`)}</div>
-        ${PAIRS.map(pair => html`<div class="toggles-row" role="group" aria-label=${t('page.bench.togglesTime', { time: pair + 1 })}>
-          <span aria-hidden="true">${pair + 1}</span>${STATES.map((state, i) => this.#input(state, 2 * pair + i))}
-          <p class="small" id="pair-${pair}">${this.#echo(pair)}</p></div>`)}
-      </div>
-      ${this.#tones.includes('unusual') ? html`<label class="tick"><input type="checkbox" .checked=${confirmed}
-        @change=${event => this.change('confirmed', event.target.checked)}><span>${t('page.bench.sweepUnusual')}</span></label>` : nothing}
-      ${correctsTick(latestKnown(this.data, this.cellId, 'toggles'), corrects, this.data.catalogue.units, ticked => this.change('corrects', ticked))}`;
+      <bw-toggles-table .toggles=${toggles} .complaints=${this.complaints} @changed=${({ detail }) => this.change(detail.key, detail.value)}></bw-toggles-table>
+      ${toggles.unusual ? unusualTick(confirmed, ticked => this.change('confirmed', ticked)) : nothing}
+      ${this.part ? reasonField(reason, words => this.change('reason', words)) : nothing}`;
   }
 
-  #input(state, at) {
-    const { tone } = this.#verdict(at);
-    return html`<span class="field"><input type="text" inputmode="text" autocomplete="off" autocorrect="off" spellcheck="false" enterkeyhint="next"
-      name="toggle-${at}" aria-label=${t('page.bench.toggleNumber', { state: t(`page.bench.toggle.${state}`), unit: this.#symbol(this.draft.unit) })}
-      aria-describedby="pair-${Math.floor(at / 2)}" aria-invalid=${['impossible', 'ask'].includes(tone) ? 'true' : nothing}
-      .value=${live(this.draft.texts[at])} @input=${event => this.#set(at, event.target.value)}></span>`;
+  /** The server names the number that it refused; the sentence stands at its pair. */
+  refusedAt(field, detail) {
+    const sent = /^points\[(\d+)\]/.exec(field)?.[1];
+    if (sent === undefined) return false;
+    const pair = this.#toggles.rowOfSent(sent);
+    this.complaints = { [pair]: detail };
+    this.querySelector('bw-toggles-table')?.focusRow(pair);
+    return true;
   }
 
-  #echo(pair) {
-    const verdicts = [this.#verdict(2 * pair), this.#verdict(2 * pair + 1)].filter(({ tone }) => tone !== 'empty');
-    if (verdicts.length === 0) return nothing;
-    const tone = worst(verdicts.map(verdict => verdict.tone));
-    const words = verdicts.map(({ amount }) => (amount ? typedAmount(amount, this.data.catalogue.units) : '?')).join(' → ');
-    return html`<span class="echo ${tone}"><bw-icon name=${tone}></bw-icon><span>${tone === 'impossible' ? t('page.bench.rowWrong', { read: words }) : words}</span></span>`;
+  get #toggles() {
+    return new Toggles(this.draft, this.data.catalogue);
   }
 
-  #set(at, text) {
-    this.change('texts', this.draft.texts.map((each, i) => (i === at ? text : each)));
-  }
-
-  #symbol(key) {
-    return symbolOf(unitOf(key, this.data.catalogue.units));
-  }
-
-  get #quantity() {
-    return unitOf(this.draft.unit, this.data.catalogue.units).quantity;
-  }
-
-  #verdict(at) {
-    const { units } = this.data.catalogue;
-    const field = this.data.field(this.#quantity);
-    return verdictOn(readNumber(this.draft.texts[at], this.draft.unit, [field.quantity], units), field, units);
-  }
-
-  get #tones() {
-    return this.draft.texts.map((_, at) => this.#verdict(at).tone);
-  }
-
-  missing({ stationId, confirmed }) {
-    const tone = worst(this.#tones);
+  missing({ stationId, reason }) {
     if (!stationId) return t('page.bench.stationMissing');
-    if (tone === 'impossible') return t('page.bench.sweepWrong');
-    if (this.#tones.includes('empty')) return t('page.bench.togglesShort');
-    return tone === 'unusual' && !confirmed ? t('page.bench.sweepConfirm') : null;
+    return this.#toggles.trouble ?? (this.part && !reason.trim() ? t('page.bench.correctionReasonMissing') : null);
   }
 
-  toEntry({ stationId, unit, texts, corrects }) {
+  toEntry({ stationId, reason }) {
     const id = this.entryId;
-    const points = texts.map(text => ({ load: null, voltage: null, current: null, [this.#quantity]: { text: text.trim(), unit } }));
+    const toggles = this.#toggles;
     return {
       id, path: `/api/readings/${id}`,
       body: {
-        cellId: this.cellId, kind: 'toggles', stationId, voltage: null, current: null, points,
-        unusualConfirmed: this.#tones.includes('unusual'), replaces: corrects ? latestKnown(this.data, this.cellId, 'toggles')?.id ?? null : null, noticedAt: new Date().toISOString(),
+        cellId: this.cellId, kind: 'toggles', stationId, voltage: null, current: null, points: toggles.sent,
+        unusualConfirmed: toggles.unusual, replaces: this.part || null, reason: this.part ? reason.trim() : null, noticedAt: serverClock.stamp(),
       },
       about: { kind: 'reading', cellId: this.cellId, label: this.cell.label, reading: 'toggles' },
     };
   }
-}
-
-function worst(tones) {
-  if (tones.some(tone => ['impossible', 'ask'].includes(tone))) return 'impossible';
-  return tones.includes('unusual') ? 'unusual' : 'fine';
 }
 
 customElements.define('bw-toggles-form', TogglesForm);

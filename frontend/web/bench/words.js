@@ -12,7 +12,7 @@ export const place = number => t(`page.bench.place.${ORDINAL.select(number)}`, {
 /** A reading in one line: "412 mV, 45 µA at 14:52". */
 export function readingWords(reading, units) {
   const parts = reading.kind === 'sweep' ? [t('page.bench.points', { points: reading.points.length })]
-    : reading.kind === 'toggles' ? [t('page.bench.openings', { times: openings(reading) })]
+    : reading.kind === 'toggles' ? openings(reading, units)
     : [amountWords(reading.voltageV, 'V', reading.voltage, units), amountWords(reading.currentA, 'A', reading.current, units), swappedWords(reading, units)];
   const sentence = parts.filter(Boolean).join(', ');
   return reading.readAt ? t('page.bench.readingAt', { reading: sentence, time: clock(reading.readAt) }) : sentence;
@@ -37,8 +37,12 @@ export function correctedWords({ readAt, acceptedAt, by, reason }) {
 /** Why a teacher keeps this reading out of every result, or null. */
 export const setAsideReason = reading => reading.setAside?.at(-1)?.reason ?? null;
 
-/** Of what the server knows, or of what this phone still holds: covered and open in turn. */
-const openings = ({ toggles, points }) => (toggles ?? points).length / 2;
+/** "0 A → 45 µA" for each covering and opening, of what the server knows or of what this phone still holds. */
+function openings({ toggles, points }, units) {
+  const numbers = (toggles ?? points).map(({ typed, voltage, current, voltageV, currentA }) =>
+    amountWords(voltageV ?? currentA, voltageV == null ? 'A' : 'V', typed ?? voltage ?? current, units));
+  return numbers.slice(numbers.length / 2).map((_, pair) => t('page.bench.opening', { covered: numbers[2 * pair], open: numbers[2 * pair + 1] }));
+}
 
 /** As understood by the server, or as typed while it has not answered; a unit inside the text is enough. */
 function amountWords(value, unit, typed, units) {

@@ -1,6 +1,8 @@
 /** The server's time on a device whose own clock may be wrong. */
-
 import { remember, remembered } from './drafts.js';
+
+/** The device's own clock in ms: for how long something takes, never for when it was. Nothing else asks the device. */
+export const deviceNow = () => Date.now();
 
 const KEPT = 8;
 const JUMP_MS = 5_000;
@@ -15,11 +17,11 @@ export class ServerClock {
   #offsets;
 
   /**
-   * @param {() => number} deviceNow the device's clock in ms
+   * @param {() => number} now the device's clock in ms
    * @param {{offset: ?number, keep: (offset: number) => void}} memory what an earlier page knew, for as long as the server is silent
    */
-  constructor(deviceNow = Date.now, { offset, keep } = { offset: null, keep: () => {} }) {
-    this.#deviceNow = deviceNow;
+  constructor(now = deviceNow, { offset, keep } = { offset: null, keep: () => {} }) {
+    this.#deviceNow = now;
     this.#keep = keep;
     this.#offsets = Number.isFinite(offset) ? [offset] : [];
   }
@@ -49,4 +51,4 @@ export class ServerClock {
 }
 
 /** The one clock of this page. It outlives a reload, so that a phone without a network goes on counting right. */
-export const serverClock = new ServerClock(Date.now, { offset: remembered('serverOffset', null), keep: offset => remember('serverOffset', offset) });
+export const serverClock = new ServerClock(deviceNow, { offset: remembered('serverOffset', null), keep: offset => remember('serverOffset', offset) });

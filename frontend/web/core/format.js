@@ -88,3 +88,9 @@ export const clock = instant =>
 /** A date as written in a lab book, "25 November 2026". */
 export const day = date =>
   new Date(`${date}T12:00:00`).toLocaleDateString(DATES, { day: 'numeric', month: 'long', year: 'numeric' });
+
+/** The date where this browser is, as a date field wants it. */
+export function dateHere(instant) {
+  const at = new Date(instant);
+  return [at.getFullYear(), at.getMonth() + 1, at.getDate()].map(number => String(number).padStart(2, '0')).join('-');
+}

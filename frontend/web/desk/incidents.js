@@ -1,4 +1,5 @@
 /** The log of accidents and near misses: apart from results, for teachers alone. */
+import { serverClock } from '../core/clock.js';
 import { get, put } from '../core/http.js';
 import { clock } from '../core/format.js';
 import { newId } from '../core/ids.js';
@@ -72,7 +73,7 @@ class Incidents extends PageElement {
   async #send({ happened, done }) {
     const { id, teamId, zone, replaces, noticedAt } = this.draft;
     await put(`/api/incidents/${id}`, {
-      labDayId: this.desk.day.id, teamId, zone, happened, done, replaces, noticedAt: replaces ? noticedAt : new Date(safetyWatch.now()).toISOString(),
+      labDayId: this.desk.day.id, teamId, zone, happened, done, replaces, noticedAt: replaces ? noticedAt : serverClock.stamp(),
     });
     this.draft = fresh();
     await this.#load();

@@ -1,4 +1,5 @@
 /** One reading in a cell's story, and what a teacher may do about it. */
+import { serverClock } from '../core/clock.js';
 import { put } from '../core/http.js';
 import { clock } from '../core/format.js';
 import { newId } from '../core/ids.js';
@@ -7,9 +8,7 @@ import '../entry/entry.js';
 import { checkEntries } from '../entry/check.js';
 import { PageElement, html, nothing } from '../kit/kit.js';
 import { correctedWords, readingWords, setAsideReason } from '../bench/words.js';
-import './sweep-correction.js';
-
-const CORRECTED = ['dark', 'light', 'sweep'];
+import { isInRows } from './rows-correction.js';
 
 /**
  * `reading` as the server answers it, `flags` the matters of the attention list about it, `fixed` while results are final.
@@ -50,11 +49,11 @@ class ReadingLine extends PageElement {
   }
 
   #actions() {
-    if (this.doing === 'correct') return this.reading.kind === 'sweep' ? this.#sweep() : this.#correction();
+    if (this.doing === 'correct') return isInRows(this.reading.kind) ? this.#rows() : this.#correction();
     if (this.doing === 'aside') return this.#reason();
     const tellsWhich = t('page.desk.ofReading', { reading: t(`page.bench.reading.${this.reading.kind}`), time: clock(this.reading.readAt) });
     return html`<div class="steps">
-      ${!CORRECTED.includes(this.reading.kind) || this.setAside ? nothing : this.#button('page.desk.correct', tellsWhich, () => this.#begin('correct'))}
+      ${this.setAside ? nothing : this.#button('page.desk.correct', tellsWhich, () => this.#begin('correct'))}
       ${this.setAside ? this.#button('page.desk.takeBackReading', tellsWhich, () => this.#write(null)) : this.#button('page.desk.setAsideDo', tellsWhich, () => this.#begin('aside'))}
       ${this.flags.length ? this.#button('page.desk.looksRight', tellsWhich, () => this.#accept()) : nothing}</div>`;
   }
@@ -67,8 +66,8 @@ class ReadingLine extends PageElement {
       ${this.#notNow()}`;
   }
 
-  #sweep() {
-    return html`<bw-sweep-correction .reading=${this.reading} .catalogue=${this.catalogue} @corrected=${() => this.#done()}></bw-sweep-correction>
+  #rows() {
+    return html`<bw-rows-correction .reading=${this.reading} .catalogue=${this.catalogue} @corrected=${() => this.#done()}></bw-rows-correction>
       ${this.#notNow()}`;
   }
 
@@ -104,7 +103,7 @@ class ReadingLine extends PageElement {
     const [voltage, current, swappedVoltage = null, swappedCurrent = null] = [...this.querySelectorAll('bw-entry')].map(entry => entry.typed);
     await put(`/api/readings/${this.key}`, {
       cellId: this.reading.cellId, kind: this.reading.kind, stationId: this.reading.stationId, voltage, current, swappedVoltage, swappedCurrent, points: null,
-      unusualConfirmed: unusual || swappedVoltage != null || swappedCurrent != null, replaces: this.reading.id, reason: reason.trim() || null, noticedAt: new Date().toISOString(),
+      unusualConfirmed: unusual || swappedVoltage != null || swappedCurrent != null, replaces: this.reading.id, reason: reason.trim() || null, noticedAt: serverClock.stamp(),
     });
     this.#done();
   };

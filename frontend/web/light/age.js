@@ -1,4 +1,4 @@
-import { clock, day } from '../core/format.js';
+import { clock, dateHere, day } from '../core/format.js';
 import { t } from '../core/texts.js';
 
 const MINUTE_MS = 60_000;
@@ -10,15 +10,9 @@ const SAME_DAY_MIN = 12 * 60;
  */
 export function ageOf(readAt, staleAfterMinutes, now) {
   const minutes = Math.max(0, Math.round((now - Date.parse(readAt)) / MINUTE_MS));
-  if (minutes > SAME_DAY_MIN) return { tone: 'unusual', words: t('page.light.old', { day: day(dateOf(readAt)) }) };
+  if (minutes > SAME_DAY_MIN) return { tone: 'unusual', words: t('page.light.old', { day: day(dateHere(readAt)) }) };
   if (minutes > staleAfterMinutes) return { tone: 'unusual', words: t('page.light.stale', { minutes }) };
   const until = clock(Date.parse(readAt) + staleAfterMinutes * MINUTE_MS);
   const words = minutes < 1 ? t('page.light.justNow', { until }) : t('page.light.age', { minutes, until });
   return { tone: 'fine', words };
-}
-
-/** The date where this browser is. */
-function dateOf(readAt) {
-  const at = new Date(readAt);
-  return new Date(at.getTime() - at.getTimezoneOffset() * MINUTE_MS).toISOString().slice(0, 10);
 }

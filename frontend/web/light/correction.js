@@ -1,3 +1,4 @@
+import { serverClock } from '../core/clock.js';
 import { clock } from '../core/format.js';
 import { post, put } from '../core/http.js';
 import { newId } from '../core/ids.js';
@@ -43,7 +44,7 @@ class LightCorrection extends PageElement {
 
   #write = async () => {
     await put(`/api/irradiances/${this.key}`, {
-      stationId: this.station.id, reading: this.typed, replaces: this.reading.id, noticedAt: new Date().toISOString(),
+      stationId: this.station.id, reading: this.typed, replaces: this.reading.id, noticedAt: serverClock.stamp(),
     });
     return this.key;
   };

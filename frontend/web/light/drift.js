@@ -1,5 +1,6 @@
 import { setAsideReason } from '../bench/words.js';
 import { drawDrift } from '../charts/drift.js';
+import { serverClock } from '../core/clock.js';
 import { clock, plain } from '../core/format.js';
 import { t } from '../core/texts.js';
 
@@ -17,7 +18,7 @@ export function drawStationDrift(station) {
   if (!canvas) return;
   if (!drawn.has(canvas)) drawn.set(canvas, drawDrift(canvas));
   const readings = standing(station).map(({ readAt, totalIrradianceWm2: { value } }) => ({ at: Date.parse(readAt), value }));
-  drawn.get(canvas).show({ readings, now: Date.now(), clock, sentence: sentenceOf(station, readings) });
+  drawn.get(canvas).show({ readings, now: serverClock.now(), clock, sentence: sentenceOf(station, readings) });
 }
 
 function sentenceOf({ name }, readings) {

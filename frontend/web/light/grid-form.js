@@ -1,3 +1,4 @@
+import { serverClock } from '../core/clock.js';
 import { put } from '../core/http.js';
 import { newId } from '../core/ids.js';
 import { t } from '../core/texts.js';
@@ -54,7 +55,7 @@ class GridForm extends PageElement {
       return this.querySelector(`[data-at="${empty}"]`).focus();
     }
     await put(`/api/grids/${this.key}`, {
-      stationId: this.station.id, readings: texts.map(text => ({ text, unit: this.unit })), columns: this.side, noticedAt: new Date().toISOString(),
+      stationId: this.station.id, readings: texts.map(text => ({ text, unit: this.unit })), columns: this.side, noticedAt: serverClock.stamp(),
     });
     this.#startAnew();
     this.dispatchEvent(new CustomEvent('saved'));

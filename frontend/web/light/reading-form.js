@@ -1,3 +1,4 @@
+import { serverClock } from '../core/clock.js';
 import { put } from '../core/http.js';
 import { newId } from '../core/ids.js';
 import { t } from '../core/texts.js';
@@ -26,7 +27,7 @@ class ReadingForm extends PageElement {
     const entry = this.querySelector('bw-entry');
     if (!entry.check().ready) return entry.focus();
     await put(`/api/irradiances/${this.key}`, {
-      stationId: this.station.id, reading: entry.typed, replaces: null, noticedAt: new Date().toISOString(),
+      stationId: this.station.id, reading: entry.typed, replaces: null, noticedAt: serverClock.stamp(),
     });
     this.key = newId();
     this.value = { unit: entry.typed.unit };

@@ -1,3 +1,4 @@
+import { serverClock } from '../core/clock.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { ageOf } from './age.js';
@@ -27,7 +28,7 @@ export function stationCard(station, page) {
 
 function newest({ staleAfterMinutes }, { reading, totalIrradianceWm2: irradiance, readAt }, { catalogue }) {
   const { number, unit } = typedParts(reading, catalogue.units);
-  const { tone, words } = ageOf(readAt, staleAfterMinutes, Date.now());
+  const { tone, words } = ageOf(readAt, staleAfterMinutes, serverClock.now());
   return html`<div class="newest">
     <p class="state ${tone}"><bw-icon name=${tone}></bw-icon><span>${words}</span></p>
     <p class="figure">${number} <span class="unit">${unit}</span></p>

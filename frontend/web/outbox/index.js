@@ -1,11 +1,13 @@
 /** The outbox of this page, wired to the real store, network and clock. */
+import { deviceNow, serverClock } from '../core/clock.js';
 import { put } from '../core/http.js';
 import { newId } from '../core/ids.js';
 import { Outbox } from './outbox.js';
 import { openStore } from './store.js';
 
 const clock = {
-  now: () => Date.now(),
+  now: deviceNow,
+  wall: () => serverClock.now(),
   after: (ms, task) => setTimeout(task, ms),
   cancel: timer => clearTimeout(timer),
 };

@@ -18,7 +18,7 @@ export class Outbox extends EventTarget {
   #running = null;
   #wanted = false;
 
-  /** @param parts {store, put(path, body), clock: {now, after(ms, task), cancel(timer)}, random(), owner} */
+  /** @param parts {store, put(path, body), clock: {now, wall, after(ms, task), cancel(timer)}, random(), owner} */
   constructor({ store, put, clock, random, owner }) {
     super();
     this.#store = store;
@@ -48,7 +48,7 @@ export class Outbox extends EventTarget {
    */
   async add(entry) {
     const earlier = this.entries.find(each => each.id === entry.id);
-    const stored = { ...entry, order: earlier?.order ?? this.#nextOrder(), state: 'waiting', problem: null, madeAt: this.#clock.now() };
+    const stored = { ...entry, order: earlier?.order ?? this.#nextOrder(), state: 'waiting', problem: null, madeAt: this.#clock.wall() };
     await this.#store.put(stored);
     await this.refresh();
     this.drain();

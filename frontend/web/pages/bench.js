@@ -71,7 +71,7 @@ function view(data, outbox) {
     outcome: () => data.cell(id) && html`<bw-outcome-form .data=${data} .outbox=${outbox} .cellId=${id} .part=${part}></bw-outcome-form>`,
     dark: () => reading(data, outbox, id, 'dark'),
     light: () => reading(data, outbox, id, 'light'),
-    toggles: () => data.cell(id) && html`<bw-toggles-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-toggles-form>`,
+    toggles: () => data.cell(id) && html`<bw-toggles-form .data=${data} .outbox=${outbox} .cellId=${id} .part=${part}></bw-toggles-form>`,
     work: () => data.cell(id) && html`<bw-work-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-work-form>`,
     sweep: () => data.cell(id) && html`<bw-sweep-form .data=${data} .outbox=${outbox} .cellId=${id} .part=${part}></bw-sweep-form>`,
     heater: () => data.cell(id) && html`<bw-heater-form .data=${data} .outbox=${outbox} .cellId=${id}></bw-heater-form>`,
@@ -93,7 +93,7 @@ function again(data, outbox, entry) {
   if (kind === 'heater') return html`<bw-heater-form .data=${data} .outbox=${outbox} .cellId=${cellId} .entry=${entry}></bw-heater-form>`;
   if (kind === 'event') return html`<bw-work-form .data=${data} .outbox=${outbox} .cellId=${cellId} .entry=${entry}></bw-work-form>`;
   if (kind !== 'reading') return html`<bw-register-form .data=${data} .outbox=${outbox} .cellId=${cellId} .entry=${entry}></bw-register-form>`;
-  if (readingKind === 'toggles') return html`<bw-toggles-form .data=${data} .outbox=${outbox} .cellId=${cellId} .entry=${entry}></bw-toggles-form>`;
+  if (readingKind === 'toggles') return html`<bw-toggles-form .data=${data} .outbox=${outbox} .cellId=${cellId} .part=${entry.body.replaces ?? ''} .entry=${entry}></bw-toggles-form>`;
   return readingKind === 'sweep' ? html`<bw-sweep-form .data=${data} .outbox=${outbox} .cellId=${cellId} .part=${entry.body.replaces ?? ''} .entry=${entry}></bw-sweep-form>`
     : html`<bw-reading-form .data=${data} .outbox=${outbox} .cellId=${cellId} .part=${readingKind} .entry=${entry}></bw-reading-form>`;
 }

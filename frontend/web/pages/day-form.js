@@ -1,4 +1,5 @@
-import { plain } from '../core/format.js';
+import { serverClock } from '../core/clock.js';
+import { dateHere, plain } from '../core/format.js';
 import { put } from '../core/http.js';
 import { ruleKey, ruleOf } from '../core/rule.js';
 import { has, t } from '../core/texts.js';
@@ -95,7 +96,6 @@ class DayForm extends PageElement {
 
 const usualOf = ({ key, counts: [count] }) => ({ metric: key, count });
 
-/** The date where this browser is, as a date field wants it. */
-const today = () => new Date(Date.now() - new Date().getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
+const today = () => dateHere(serverClock.now());
 
 customElements.define('bw-day-form', DayForm);

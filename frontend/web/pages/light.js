@@ -6,6 +6,7 @@ import { controlCell } from '../light/control.js';
 import { drawStationDrift } from '../light/drift.js';
 import { stationCard } from '../light/station-card.js';
 import '../light/station-form.js';
+import { followRoom, whenRevised } from '../live/room.js';
 import { refusal } from './refusal.js';
 
 const AGES_MS = 30_000;
@@ -101,5 +102,6 @@ function leave() {
 const returnTo = key => setTimeout(() => document.querySelector(`[data-change="${key}"]`)?.focus());
 
 addEventListener('hashchange', () => location.reload());
+whenRevised(followRoom(labDayId), load);
 setInterval(load, AGES_MS);
 load();

@@ -1,4 +1,5 @@
 /** The Wall: a lab day's leaderboard for a projector, live, to be read from the back of the room. */
+import { deviceNow } from '../core/clock.js';
 import { t } from '../core/texts.js';
 import { html, render } from '../kit/element.js';
 import { LET_GO, arrived, toggled } from '../live/hold.js';
@@ -33,7 +34,7 @@ let pageTimer = null;
 
 function draw() {
   hold = arrived(hold, link.body);
-  notes = noted(notes, hold.shown, Date.now());
+  notes = noted(notes, hold.shown, deviceNow());
   const state = hold.shown;
   const leaves = leavesOf(state, { rows: rowsThatFit(main), lines: linesThatFit(main) });
   pageNumber = (pageNumber + leaves.length) % leaves.length;

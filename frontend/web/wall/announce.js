@@ -1,9 +1,10 @@
+import { deviceNow } from '../core/clock.js';
 import { t } from '../core/texts.js';
 
 const QUIET_MS = 30_000;
 
 /** Answers a function from state to the sentence a screen reader may hear: a new leader, at most every half minute. */
-export function leaderNews(now = Date.now) {
+export function leaderNews(now = deviceNow) {
   let said = '';
   let saidAt = -Infinity;
   return state => {

@@ -41,6 +41,12 @@ class FrontendRulesTest {
         assertThat(filesWith(FETCH)).containsExactly("core/http.js");
     }
 
+    /** A phone's own clock may be an hour off; what it stamps goes by the server's. */
+    @Test
+    void onlyTheServersClockAsksTheDeviceForTheTime() {
+        assertThat(filesWith(Pattern.compile("Date\\.now\\b|new Date\\(\\)"))).containsExactly("core/clock.js");
+    }
+
     @ParameterizedTest
     @CsvSource({"lit,kit", "idb,outbox", "@stomp/stompjs,live", "chart.js,charts"})
     void onlyOneFolderKnowsEachLibrary(String library, String folder) {

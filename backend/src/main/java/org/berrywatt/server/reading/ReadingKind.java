@@ -35,6 +35,11 @@ public enum ReadingKind {
         return this == LIGHT || this == SWEEP;
     }
 
+    /** Whether it is written in rows, in which a change here or there does not speak for itself. */
+    boolean isInRows() {
+        return this == SWEEP || this == TOGGLES;
+    }
+
     public String key() {
         return key;
     }

@@ -77,10 +77,8 @@ class ReadingWriting {
         return new Correction(replaced, reason(entity, request.reason()), entity.taken());
     }
 
-    /** Rows that differ here and there do not speak for themselves. */
+    /** A corrected pair of numbers speaks for itself; rows do not. */
     private static @Nullable String reason(ReadingEntity wrong, @Nullable String typed) {
-        return typed == null && wrong.reading().kind() != ReadingKind.SWEEP
-                ? null
-                : Words.line("reason", typed, LONGEST_REASON);
+        return typed == null && !wrong.reading().kind().isInRows() ? null : Words.line("reason", typed, LONGEST_REASON);
     }
 }

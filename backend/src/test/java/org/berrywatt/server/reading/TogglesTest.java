@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
+import java.util.UUID;
 import java.util.stream.Stream;
+import org.berrywatt.contract.ReadingAnswer;
 import org.berrywatt.contract.ReadingRequest;
 import org.berrywatt.contract.SweepPoint;
 import org.berrywatt.contract.ToggleAnswer;
@@ -58,6 +60,35 @@ class TogglesTest {
     void namesTheNumberThatIsMissing() {
         var problem = at.refused(toggles(currents("0", "45", "", "45", "0", "45")), "quantity.empty");
         assertThat(problem.field()).isEqualTo("points[2].current");
+    }
+
+    @Test
+    void letsATeamAndATeacherMendTheNumbersAndKeepsTheEarlierOnes() {
+        var wrong = at.accepted(toggles(currents("0", "45", "1", "460", "0", "44")));
+        var mended = toggles(currents("0", "45", "1", "46", "0", "44"));
+        var byTeam = at.accepted(ReadingBench.correcting(mended, wrong.id(), "Row 2 was 46"));
+        var byTeacher = at.teacher.answer(
+                at.teacher.put(
+                        ReadingBench.correcting(mended, byTeam.id(), "Read off again together"),
+                        ReadingBench.READING,
+                        UUID.randomUUID()),
+                ReadingAnswer.class);
+        assertThat(at.listed(at.team))
+                .extracting(ReadingAnswer::by, ReadingAnswer::reason, ReadingAnswer::replacedBy, ReadingAnswer::readAt)
+                .containsExactly(
+                        tuple("team", null, byTeam.id(), wrong.readAt()),
+                        tuple("team", "Row 2 was 46", byTeacher.id(), wrong.readAt()),
+                        tuple("teacher", "Read off again together", null, wrong.readAt()));
+        assertThat(byTeacher.toggles()).extracting(ToggleAnswer::currentA).contains(4.6e-5);
+    }
+
+    @Test
+    void asksWhyTheNumbersAreMended() {
+        var wrong = at.accepted(toggles(currents("0", "45", "1", "460", "0", "44")));
+        var mended = toggles(currents("0", "45", "1", "46", "0", "44"));
+        assertThat(at.refused(ReadingBench.correcting(mended, wrong.id(), null), "value.missing")
+                        .field())
+                .isEqualTo("reason");
     }
 
     private ReadingRequest toggles(List<SweepPoint> points) {
