@@ -49,7 +49,7 @@ function slide(day) {
       <h2><a href="/desk.html#${day.id}">${day.title}</a></h2>
       <p class="soft">${dateWords(day.date)} · ${ruleWords(day.rule)} · ${conditions(day)}</p>
       <p class="beside"><span class="tag ${day.entryOpen ? 'fine' : ''}">${t(day.entryOpen ? 'page.days.open' : 'page.days.closed')}</span>
-        ${['plan', 'light', 'wall', 'findings'].map(page => html`<a href="/${page}.html#${day.id}">${t(`page.header.${page}`)}</a>`)}</p>
+        ${['plan', 'light', 'wall', 'findings', 'data'].map(page => html`<a href="/${page}.html#${day.id}">${t(`page.header.${page}`)}</a>`)}</p>
     </div></li>`;
 }
 

@@ -37,7 +37,10 @@ class Removals {
     public void remove(UUID labDayId, String title) {
         var day = days.holdAlone(labDayId);
         if (!day.title().strip().equals(title.strip())) {
-            throw Refusal.of(ProblemCode.LABDAY_TITLE_NEEDED).value(title).limit(day.title());
+            throw Refusal.of(ProblemCode.LABDAY_TITLE_NEEDED)
+                    .field("title")
+                    .value(title)
+                    .limit(day.title());
         }
         List<DayTable> tables = DaySchema.of(store);
         List<String> codes = codes(tables, labDayId);

@@ -26,8 +26,6 @@ import tools.jackson.databind.json.JsonMapper;
 @RequestMapping("/api/labdays/{id}")
 class DataController {
 
-    private static final char BYTE_ORDER_MARK = '\uFEFF';
-
     private final Tables tables;
     private final Texts texts;
     private final JsonMapper json;
@@ -38,12 +36,16 @@ class DataController {
         this.json = json;
     }
 
-    /** @param spreadsheet whether to begin with the mark by which spreadsheets know UTF-8; R and pandas need none */
+    /**
+     * @param spreadsheet whether to begin with the mark by which spreadsheets know UTF-8; R and pandas need none
+     * @param decimalComma whether that spreadsheet speaks a language that writes 0,45
+     */
     @GetMapping(path = "/tables/{name}.csv", produces = "text/csv")
     void table(
             @PathVariable UUID id,
             @PathVariable String name,
             @RequestParam(defaultValue = "false") boolean spreadsheet,
+            @RequestParam(defaultValue = "false") boolean decimalComma,
             Caller caller,
             HttpServletResponse response)
             throws IOException {
@@ -54,10 +56,7 @@ class DataController {
         response.setContentType("text/csv;charset=utf-8");
         attach(response, day.date() + " " + name + ".csv");
         var out = new OutputStreamWriter(response.getOutputStream(), StandardCharsets.UTF_8);
-        if (spreadsheet) {
-            out.write(BYTE_ORDER_MARK);
-        }
-        tables.write(name, id, out);
+        tables.write(name, id, Layout.of(spreadsheet, decimalComma), out);
         out.flush();
     }
 

@@ -2,13 +2,14 @@ package org.berrywatt.server.data;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import java.util.Map;
 import org.berrywatt.server.labday.LabDay;
 import org.berrywatt.server.platform.Texts;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What the tables hold, column by column, as the Data Package and Table Schema specifications of Frictionless Data (v1)
- * lay it out; units are a property of ours, {@code unit}.
+ * lay it out; units and numbers of rows are properties of ours, {@code unit} and {@code rows}.
  */
 record DataPackage(String profile, String name, String title, String description, List<TableFile> resources) {
 
@@ -18,7 +19,9 @@ record DataPackage(String profile, String name, String title, String description
             String profile,
             String name,
             String path,
+            String title,
             String description,
+            long rows,
             String format,
             String mediatype,
             String encoding,
@@ -35,20 +38,25 @@ record DataPackage(String profile, String name, String title, String description
 
     /** The description in the language that is being spoken. */
     static DataPackage of(LabDay day, Tables tables, Texts texts) {
+        Map<String, Long> rows = tables.rows(day.id());
         return new DataPackage(
                 "tabular-data-package",
                 "lab-day-" + day.date(),
                 day.title(),
                 texts.say("data.package"),
-                Tables.NAMES.stream().map(name -> file(name, tables, texts)).toList());
+                Tables.NAMES.stream()
+                        .map(name -> file(name, rows.getOrDefault(name, 0L), tables, texts))
+                        .toList());
     }
 
-    private static TableFile file(String name, Tables tables, Texts texts) {
+    private static TableFile file(String name, long rows, Tables tables, Texts texts) {
         return new TableFile(
                 "tabular-data-resource",
                 name.replace('_', '-'),
                 name + ".csv",
+                texts.say("data.title." + name),
                 texts.say("data.table." + name),
+                rows,
                 "csv",
                 "text/csv",
                 "utf-8",

@@ -15,6 +15,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.io.ClassPathResource;
 import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.PreparedStatementCreator;
 
 /** A table of what people recorded: the query of its name, asked of the store as it stands. */
 final class RecordedTable {
@@ -33,26 +34,36 @@ final class RecordedTable {
         return requireNonNull(store.execute(query, (PreparedStatement asked) -> columns(asked.getMetaData())));
     }
 
-    void write(UUID labDayId, Appendable out) {
-        store.query(
-                asked -> {
-                    var question = asked.prepareStatement(query);
-                    for (int i = 1; i <= question.getParameterMetaData().getParameterCount(); i++) {
-                        question.setObject(i, labDayId);
-                    }
-                    question.setFetchSize(ROWS_AT_ONCE);
-                    return question;
-                },
-                (ResultSet rows) -> {
-                    write(rows, out);
-                    return true;
-                });
+    void write(UUID labDayId, Layout layout, Appendable out) {
+        store.query(asked(query, labDayId), (ResultSet rows) -> {
+            write(rows, layout, out);
+            return true;
+        });
     }
 
-    private static void write(ResultSet rows, Appendable out) throws SQLException {
+    long rows(UUID labDayId) {
+        return requireNonNull(
+                store.query(asked("select count(*) from (" + query + ") as t", labDayId), (ResultSet count) -> {
+                    count.next();
+                    return count.getLong(1);
+                }));
+    }
+
+    private static PreparedStatementCreator asked(String query, UUID labDayId) {
+        return connection -> {
+            var question = connection.prepareStatement(query);
+            for (int i = 1; i <= question.getParameterMetaData().getParameterCount(); i++) {
+                question.setObject(i, labDayId);
+            }
+            question.setFetchSize(ROWS_AT_ONCE);
+            return question;
+        };
+    }
+
+    private static void write(ResultSet rows, Layout layout, Appendable out) throws SQLException {
         try {
             var columns = columns(rows.getMetaData());
-            var csv = new Csv(columns, out);
+            var csv = new Csv(columns, layout, out);
             while (rows.next()) {
                 csv.row(cells(columns, rows));
             }

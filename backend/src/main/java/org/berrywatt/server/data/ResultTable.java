@@ -40,14 +40,20 @@ final class ResultTable {
         return ENTRIES.stream().map(Entry::column).toList();
     }
 
-    void write(UUID labDayId, Appendable out) throws IOException {
+    void write(UUID labDayId, Layout layout, Appendable out) throws IOException {
         LeaderboardState state = leaderboards.of(labDayId);
-        var csv = new Csv(columns(), out);
+        var csv = new Csv(columns(), layout, out);
         for (TeamStanding team : state.teams()) {
             for (CellStanding cell : team.cells()) {
                 csv.row(texts(state, team, cell));
             }
         }
+    }
+
+    long rows(UUID labDayId) {
+        return leaderboards.of(labDayId).teams().stream()
+                .mapToLong(team -> team.cells().size())
+                .sum();
     }
 
     private List<@Nullable String> texts(LeaderboardState day, TeamStanding team, CellStanding standing) {

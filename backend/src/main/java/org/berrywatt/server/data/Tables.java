@@ -3,7 +3,9 @@ package org.berrywatt.server.data;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -67,12 +69,21 @@ class Tables {
 
     /** Writes one table of a day as it stands at one moment. */
     @Transactional(readOnly = true, isolation = Isolation.REPEATABLE_READ)
-    public void write(String table, UUID labDayId, Appendable out) throws IOException {
+    public void write(String table, UUID labDayId, Layout layout, Appendable out) throws IOException {
         if (table.equals(RESULTS)) {
-            results.write(labDayId, out);
+            results.write(labDayId, layout, out);
         } else {
-            new RecordedTable(table, store).write(labDayId, out);
+            new RecordedTable(table, store).write(labDayId, layout, out);
         }
+    }
+
+    /** How many rows each table has, without its header. */
+    @Transactional(readOnly = true, isolation = Isolation.REPEATABLE_READ)
+    public Map<String, Long> rows(UUID labDayId) {
+        var rows = new HashMap<String, Long>();
+        RECORDED.forEach(name -> rows.put(name, new RecordedTable(name, store).rows(labDayId)));
+        rows.put(RESULTS, results.rows(labDayId));
+        return rows;
     }
 
     /** Writes all tables of a day into a file, as they stand at one moment. */
@@ -81,7 +92,7 @@ class Tables {
         var out = new OutputStreamWriter(zip, StandardCharsets.UTF_8);
         for (String name : NAMES) {
             zip.putNextEntry(new ZipEntry(name + ".csv"));
-            write(name, labDayId, out);
+            write(name, labDayId, Layout.PLAIN, out);
             out.flush();
         }
     }

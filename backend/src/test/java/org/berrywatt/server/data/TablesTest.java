@@ -102,11 +102,31 @@ class TablesTest {
         assertThat(text("teams")).endsWith("\r\n").startsWith("team_id,team,");
     }
 
+    /** The byte order mark of UTF-8 is U+FEFF (RFC 3629, section 6). */
+    @Test
+    void opensInASpreadsheetThatWritesCommas() throws IOException {
+        assertThat(text("cells", Layout.of(true, true)))
+                .startsWith("\uFEFFcell_id;")
+                .contains(";2,25;");
+        assertThat(text("cells", Layout.of(true, false)))
+                .startsWith("\uFEFFcell_id,")
+                .contains(",2.25,");
+    }
+
+    @Test
+    void countsTheRowsOfEveryTable() throws IOException {
+        for (String table : Tables.NAMES) {
+            assertThat(tables.rows(day.labDayId)).as(table).containsEntry(table, (long)
+                    rows(table).size());
+        }
+    }
+
     @Test
     void describesEveryColumn() {
         var described = DataPackage.of(tables.day(day.labDayId), tables, texts);
         assertThat(described.resources()).hasSize(Tables.NAMES.size());
         assertThat(described.resources())
+                .allSatisfy(table -> assertThat(table.title()).doesNotStartWith("data."))
                 .allSatisfy(table -> assertThat(table.description()).doesNotStartWith("data."))
                 .allSatisfy(table -> assertThat(table.schema().fields())
                         .extracting(DataPackage.Field::description)
@@ -142,8 +162,12 @@ class TablesTest {
     }
 
     private String text(String table) throws IOException {
+        return text(table, Layout.PLAIN);
+    }
+
+    private String text(String table, Layout layout) throws IOException {
         var out = new StringWriter();
-        tables.write(table, day.labDayId, out);
+        tables.write(table, day.labDayId, layout, out);
         return out.toString();
     }
 }
