@@ -1,8 +1,8 @@
 package org.berrywatt.uncertainty;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.stream.DoubleStream;
 import org.apache.commons.rng.simple.RandomSource;
 
 /**
@@ -57,10 +57,10 @@ public final class Deviates {
 
     /** The same draws, made anew and not remembered: for streams that nobody else will ask for. */
     double[] fresh(String stream, Shape shape, double degreesOfFreedom) {
-        var random = RandomSource.XO_SHI_RO_256_PP.create(hash(stream));
-        return DoubleStream.generate(Draw.of(shape, degreesOfFreedom, random)::next)
-                .limit(trials)
-                .toArray();
+        var draw = Draw.of(shape, degreesOfFreedom, RandomSource.XO_SHI_RO_256_PP.create(hash(stream)));
+        double[] draws = new double[trials];
+        Arrays.setAll(draws, trial -> draw.next());
+        return draws;
     }
 
     private void forgetSome() {
