@@ -40,7 +40,8 @@ public record SweepPoint(double voltageV, double currentA, double voltageUncerta
         return voltageV * currentA;
     }
 
-    boolean deliversPower() {
+    /** Whether it lies between short and open circuit. */
+    public boolean deliversPower() {
         return voltageV > 0 && powerW() >= Double.MIN_NORMAL;
     }
 

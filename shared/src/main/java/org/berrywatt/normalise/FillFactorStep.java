@@ -27,9 +27,10 @@ final class FillFactorStep {
 
     private static Step scaled(Model model) {
         var atReference = model.value(model.scaling().fillFactor());
+        var light = FittedLight.of(model);
         return new Step(
-                "step.fillFactorFitted",
-                "FFref = FF · FFdiode(Gref) / FFdiode(Geff)",
+                light.key("step.fillFactorFitted"),
+                light.formula("FF", "FF"),
                 Show.number(asRead(model)) + " · " + Show.number(atReference / asRead(model)),
                 Show.number(atReference));
     }

@@ -31,4 +31,9 @@ record LitDiode(Diode diode, double shortCircuitCurrentA, double openCircuitVolt
     double logPower(double ratio) {
         return Math.log(diode.underLight(ratio).maximumPower().powerW() / (ratio * powerW));
     }
+
+    /** Logarithm of the change of the fill factor. */
+    double logFillFactor(double ratio) {
+        return logPower(ratio) - logCurrent(ratio) - logVoltage(ratio);
+    }
 }

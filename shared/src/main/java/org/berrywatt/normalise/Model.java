@@ -8,7 +8,7 @@ import org.berrywatt.uncertainty.Input;
 /**
  * The measurement model of one cell: every quantity on the way to the result as a function of the same inputs.
  *
- * @param fitted whether a diode fitted to a sweep tells how the figures follow the light
+ * @param fitted whether a diode fitted to a sweep tells how the figures follow the light, all the way or its first part
  * @param ratio reference irradiance over effective irradiance
  * @param photocurrentA current that comes from light, as read
  * @param currentFactor by how much the current differs from proportional to light, and for temperature
@@ -69,9 +69,9 @@ record Model(
                 Map.of(
                         Measurand.CURRENT_DENSITY, density,
                         Measurand.VOLTAGE, voltage,
-                        Measurand.FILL_FACTOR, scaling.fillFactor(),
+                        Measurand.FILL_FACTOR, scaling.fillFactor().then(part -> Math.min(1, part)),
                         Measurand.POWER_DENSITY,
-                                scaling.fillFactor().times(voltage).times(density),
+                                scaling.peakPart().times(voltage).times(density),
                         Measurand.EFFICIENCY, efficiency));
     }
 

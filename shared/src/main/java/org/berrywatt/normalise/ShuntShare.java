@@ -10,8 +10,16 @@ final class ShuntShare {
     }
 
     private static double of(LoadSweep sweep) {
+        return of(sweep, sweep.figures().openCircuitVoltageV().value(), 1);
+    }
+
+    /** Under another light, where the open-circuit voltage is known. */
+    static double of(LoadSweep sweep, double voltageV, double ratio) {
         var figures = sweep.figures();
-        var shuntA = figures.shuntConductanceS() * figures.openCircuitVoltageV().value();
-        return Math.min(1, shuntA / figures.shortCircuitCurrentA().value());
+        return Math.min(
+                1,
+                figures.shuntConductanceS()
+                        * voltageV
+                        / (ratio * figures.shortCircuitCurrentA().value()));
     }
 }

@@ -20,6 +20,10 @@ final class Table {
         this.values = values.clone();
     }
 
+    static Table constant(double value) {
+        return new Table(0, 1, new double[] {value, value});
+    }
+
     double at(double x) {
         var position = (x - start) / step;
         var below = (int) Math.max(0, Math.min(values.length - 2, Math.floor(position)));

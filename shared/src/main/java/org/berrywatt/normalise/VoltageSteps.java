@@ -7,7 +7,7 @@ final class VoltageSteps {
     private VoltageSteps() {}
 
     static Stream<Step> of(CellMeasurement cell, Model model) {
-        return Stream.of(loaded(cell.underLight(), model), Stream.of(scaled(cell, model)), temperature(cell, model))
+        return Stream.of(loaded(cell.underLight(), model), scaled(cell, model), temperature(cell, model))
                 .flatMap(steps -> steps);
     }
 
@@ -23,28 +23,36 @@ final class VoltageSteps {
                 : Stream.empty();
     }
 
-    private static Step scaled(CellMeasurement cell, Model model) {
-        var readV = model.value(model.clips().voltageV());
-        var ratio = model.value(model.ratio());
-        var result = Show.volts(model.value(model.scaling().voltageV()));
-        return model.fitted()
-                ? new Step(
-                        "step.voltageFitted",
-                        "Vref = Voc · Vdiode(Gref) / Vdiode(Geff)",
-                        Show.volts(readV) + " · "
-                                + Show.number(model.value(model.scaling().voltageV()) / readV),
-                        result)
-                : between(new VoltageBounds(ShuntShare.of(cell.underLight())), readV, ratio, result);
+    private static Stream<Step> scaled(CellMeasurement cell, Model model) {
+        var fitted = model.fitted() ? Stream.of(fitted(model)) : Stream.<Step>empty();
+        return Stream.concat(
+                fitted, Stream.ofNullable(model.scaling().between()).map(laws -> between(laws, model)));
     }
 
-    private static Step between(VoltageBounds bounds, double readV, double ratio, String result) {
+    private static Step fitted(Model model) {
+        var readV = model.value(model.clips().voltageV());
+        var between = model.scaling().between();
+        var carriedV = model.value(between == null ? model.scaling().voltageV() : between.fromV());
+        var light = FittedLight.of(model);
+        return new Step(
+                light.key("step.voltageFitted"),
+                light.formula("V", "Voc"),
+                Show.volts(readV) + " · " + Show.number(carriedV / readV),
+                Show.volts(carriedV));
+    }
+
+    private static Step between(VoltageBetween laws, Model model) {
+        var fromV = model.value(laws.fromV());
+        var ratio = model.value(laws.ratio().term());
         return new Step(
                 "step.voltage",
                 "Vref = (Vdiode + Vleaky) / 2 ± |Vleaky − Vdiode| / 2",
-                "Voc = " + Show.volts(readV) + ", Gref / Geff = " + Show.number(ratio) + ": ("
-                        + Show.volts(bounds.diode(readV, ratio)) + " + " + Show.volts(bounds.leaky(readV, ratio))
+                (model.fitted() ? "Vfit" : "Voc") + " = " + Show.volts(fromV) + ", Gref / "
+                        + (model.fitted() ? "Gfit" : "Geff") + " = " + Show.number(ratio) + ": ("
+                        + Show.volts(laws.bounds().diode(fromV, ratio)) + " + "
+                        + Show.volts(laws.bounds().leaky(fromV, ratio))
                         + ") / 2",
-                result);
+                Show.volts(model.value(model.scaling().voltageV())));
     }
 
     private static Stream<Step> temperature(CellMeasurement cell, Model model) {

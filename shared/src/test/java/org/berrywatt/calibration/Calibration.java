@@ -12,9 +12,17 @@ import org.jspecify.annotations.Nullable;
 /** What many simulated days say of the intervals and chances that were stated. */
 record Calibration(List<List<DayTeam>> days) {
 
+    /** Stations have 60, 100 and 200 W/m², so that most are within a factor of two of this reference. */
+    static final double USUAL_REFERENCE_WM2 = 100;
+
     static Calibration ofDays(int count) {
-        return new Calibration(
-                IntStream.range(0, count).mapToObj(SimulatedDay::teams).toList());
+        return ofDays(count, USUAL_REFERENCE_WM2);
+    }
+
+    static Calibration ofDays(int count, double referenceWm2) {
+        return new Calibration(IntStream.range(0, count)
+                .mapToObj(number -> SimulatedDay.teams(number, referenceWm2))
+                .toList());
     }
 
     /** Whether the interval of each such cell holds its truth. */

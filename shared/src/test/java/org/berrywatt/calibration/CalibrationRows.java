@@ -16,7 +16,7 @@ public final class CalibrationRows {
     /** Rows of so many days. */
     public static List<Row> of(int days) {
         var calibration = Calibration.ofDays(days);
-        return Stream.of(cells(calibration), differences(calibration), places(calibration))
+        return Stream.of(cells(calibration), farCells(days / 5), differences(calibration), places(calibration))
                 .flatMap(List::stream)
                 .toList();
     }
@@ -28,6 +28,22 @@ public final class CalibrationRows {
                 atStation("halogen desk", StationKind.HALOGEN_DESK, all),
                 atStation("window sill", StationKind.WINDOW_SILL, all),
                 covered("power of cells without a sweep", all.cells(cell -> !cell.swept()), 0.93, 1));
+    }
+
+    /** Results of bounds: 95 % or more. */
+    private static List<Row> farCells(int days) {
+        return Stream.of(15.0, 1000.0)
+                .flatMap(referenceWm2 -> {
+                    var far = Calibration.ofDays(days, referenceWm2);
+                    var of = String.format(
+                            Locale.ROOT,
+                            "reference of %.0f W/m², stations of 60 to 200: power of cells ",
+                            referenceWm2);
+                    return Stream.of(
+                            covered(of + "with a sweep", far.cells(ReadCell::swept), 0.93, 1),
+                            covered(of + "without a sweep", far.cells(cell -> !cell.swept()), 0.93, 1));
+                })
+                .toList();
     }
 
     private static Row atStation(String name, StationKind kind, Calibration all) {

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A few simulated days; {@code deploy/validate.sh} plays five hundred. Limits are as wide as so few days need. */
 class CalibrationTest {
@@ -24,6 +26,13 @@ class CalibrationTest {
     @Test
     void holdsTheTruthWithoutASweep() {
         assertThat(days.cells(cell -> !cell.swept()).part()).isGreaterThan(0.93);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {15, 1000})
+    void holdsTheTruthFarFromTheLightOfTheStations(double referenceWm2) {
+        var far = Calibration.ofDays(8, referenceWm2);
+        assertThat(far.cells(cell -> true).part()).isGreaterThan(0.92);
     }
 
     @Test

@@ -25,16 +25,18 @@ final class SimulatedDay {
     static final int CELLS_PER_TEAM = 3;
 
     private static final int TRIALS = 2_000;
-    private static final Reference REFERENCE = new Reference(100, 2e-4);
+    private static final double REFERENCE_AREA_M2 = 2e-4;
 
     private final int number;
+    private final Reference reference;
     private final SplittableRandom random;
     private final SharedErrors errors;
     private final Deviates deviates;
     private final List<TrueStation> stations;
 
-    private SimulatedDay(int number) {
+    private SimulatedDay(int number, double referenceWm2) {
         this.number = number;
+        this.reference = new Reference(referenceWm2, REFERENCE_AREA_M2);
         this.random = new SplittableRandom(20_260_512L + number);
         this.errors = new SharedErrors(random.split());
         this.deviates = new Deviates(random.nextLong(), TRIALS);
@@ -43,9 +45,13 @@ final class SimulatedDay {
                 .toList();
     }
 
-    /** The teams of a day, six to eight of them; equal numbers are equal days. */
-    static List<DayTeam> teams(int number) {
-        var day = new SimulatedDay(number);
+    /**
+     * The teams of a day, six to eight of them; equal numbers are equal days.
+     *
+     * @param referenceWm2 irradiance to which all is brought
+     */
+    static List<DayTeam> teams(int number, double referenceWm2) {
+        var day = new SimulatedDay(number, referenceWm2);
         return IntStream.range(0, day.random.nextInt(6, 9)).mapToObj(day::team).toList();
     }
 
@@ -66,7 +72,7 @@ final class SimulatedDay {
                 .mapToObj(i -> new UUID(number, index * 100L + i))
                 .map(id -> read(
                         id,
-                        TrueCell.of(quality, dye, REFERENCE.irradianceWm2() / station.usualWm2(), random),
+                        TrueCell.of(quality, dye, reference.irradianceWm2() / station.usualWm2(), random),
                         station,
                         meter))
                 .toList();
@@ -78,7 +84,7 @@ final class SimulatedDay {
         var place = Math.exp(0.05 * random.nextGaussian());
         var contact = Math.exp(0.06 * random.nextGaussian());
         var warmth = 1 - 0.004 * random.nextDouble(-10, 10);
-        var ratio = place * station.effectiveWm2(cell.dye(), minute) / REFERENCE.irradianceWm2();
+        var ratio = place * station.effectiveWm2(cell.dye(), minute) / reference.irradianceWm2();
         var clipped = cell.underLight(ratio, contact, warmth);
         var areaM2 = cell.areaM2() * Math.exp(0.05 * random.nextGaussian());
         var swept = random.nextInt(5) > 1;
@@ -90,7 +96,7 @@ final class SimulatedDay {
                         station.known(cell.dye(), minute),
                         meter.name(),
                         null),
-                REFERENCE);
+                reference);
         return new ReadCell(
                 id,
                 station.name(),
