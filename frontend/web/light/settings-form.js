@@ -8,7 +8,7 @@ import './change.js';
 
 const AMOUNTS = ['distance', 'angle'];
 
-/** Corrects settings that were typed wrong when the station was set up. Fires `saved` with its id, or `left`. */
+/** Corrects a name and settings that were typed wrong when the station was set up. Fires `saved` with its id, or `left`. */
 class SettingsForm extends PageElement {
   static properties = { station: { attribute: false }, catalogue: { attribute: false }, draft: { state: true } };
 
@@ -18,14 +18,15 @@ class SettingsForm extends PageElement {
   }
 
   willUpdate() {
-    const { lamp, instrument, distance, angle } = this.station.settings.at(-1);
-    this.draft ??= { lamp, instrument, distance: distance ?? {}, angle: angle ?? {} };
+    const { name, lamp, instrument, distance, angle } = this.station.settings.at(-1);
+    this.draft ??= { name, lamp, instrument, distance: distance ?? {}, angle: angle ?? {} };
   }
 
   render() {
     return html`<bw-light-change .heading=${t('page.light.correctSettingsOf', { name: this.station.name })} .label=${t('page.light.correctIt')}
       .ask=${this.#ask} .write=${this.#write} @saved=${this.#pass} @left=${this.#pass} .fields=${html`
       <p class="small">${t('page.light.settingsLead')}</p>
+      <bw-field name="name" maxlength="24" .label=${t('page.light.name')} .value=${this.draft.name} @typed=${event => this.#set('name', event.detail)}></bw-field>
       ${this.#choice('lamp', this.catalogue.lamps)}
       ${this.#choice('instrument', this.catalogue.instruments)}
       ${AMOUNTS.map(name => this.#amount(name))}
@@ -50,13 +51,13 @@ class SettingsForm extends PageElement {
   #ask = async ({ reason }) => {
     const { ready } = await checkEntries(this);
     if (!ready) return;
-    const field = this.querySelector('bw-field');
+    const field = this.querySelector('bw-field[name="reason"]');
     if (!reason.trim()) {
       field.complaint = t('page.bench.correctionReasonMissing');
       return void field.focus();
     }
     const [distance, angle] = [...this.querySelectorAll('bw-entry')].map(entry => entry.typed);
-    this.request = { lamp: this.draft.lamp, instrument: this.draft.instrument, distance, angle, reason: reason.trim() };
+    this.request = { name: this.draft.name.trim(), lamp: this.draft.lamp, instrument: this.draft.instrument, distance, angle, reason: reason.trim() };
     return { preview: await post(`/api/stations/${this.station.id}/corrections/preview`, this.request), lead: t('page.light.ifSetUp') };
   };
 

@@ -27,5 +27,5 @@ function earlier({ settings: all }, units) {
       ${t('page.light.settingsBecame', { time: clock(now.at), teacher: now.teacher })} ${t('page.quoted', { words: now.reason })}</li>`)}</ul></details>`;
 }
 
-const words = ({ lamp, instrument, distance, angle }, units) =>
-  [t(`catalogue.lamp.${lamp}`), t(`catalogue.instrument.${instrument}`), ...[distance, angle].filter(Boolean).map(typed => typedText(typed, units))].join(' · ');
+const words = ({ name, lamp, instrument, distance, angle }, units) =>
+  [name, t(`catalogue.lamp.${lamp}`), t(`catalogue.instrument.${instrument}`), ...[distance, angle].filter(Boolean).map(typed => typedText(typed, units))].join(' · ');

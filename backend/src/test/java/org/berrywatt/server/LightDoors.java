@@ -80,7 +80,7 @@ final class LightDoors {
     }
 
     private static StationCorrectionRequest corrected() {
-        return new StationCorrectionRequest("coolLed", "luxMeter", null, null, "It was the LED lamp");
+        return new StationCorrectionRequest("LED lamp", "coolLed", "luxMeter", null, null, "It was the LED lamp");
     }
 
     private MvcTestResult giveSpectrum(Api by) {

@@ -4,7 +4,7 @@ import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How a station was set up, or corrected.
+ * How a station was called and set up, or corrected.
  *
  * @param lamp key of the kind of lamp
  * @param instrument key of the instrument that reads the light
@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param teacher who corrected them; null for the first
  */
 public record StationSettings(
+        String name,
         String lamp,
         String instrument,
         @Nullable Typed distance,

@@ -11,6 +11,7 @@ import org.berrywatt.contract.SetAsideRequest;
 import org.berrywatt.contract.SpectrumRequest;
 import org.berrywatt.contract.StationCorrectionRequest;
 import org.berrywatt.server.access.Caller;
+import org.berrywatt.server.light.LightSetAsides;
 import org.berrywatt.server.light.StationChanges;
 import org.berrywatt.server.light.Stations;
 import org.berrywatt.server.platform.Refusal;
@@ -26,12 +27,19 @@ class LightController {
 
     private final Stations stations;
     private final StationChanges changes;
+    private final LightSetAsides setAsides;
     private final Leaderboards leaderboards;
     private final Clock clock;
 
-    LightController(Stations stations, StationChanges changes, Leaderboards leaderboards, Clock clock) {
+    LightController(
+            Stations stations,
+            StationChanges changes,
+            LightSetAsides setAsides,
+            Leaderboards leaderboards,
+            Clock clock) {
         this.stations = stations;
         this.changes = changes;
+        this.setAsides = setAsides;
         this.clock = clock;
         this.leaderboards = leaderboards;
     }
@@ -49,7 +57,7 @@ class LightController {
 
     @PostMapping("/api/light-set-asides/preview")
     LightPreviewAnswer preview(@RequestBody SetAsideRequest request, Caller caller) {
-        return leaderboards.ifStationWere(changes.ifSetAside(request, caller, clock.instant()));
+        return leaderboards.ifStationWere(setAsides.ifPut(request, caller, clock.instant()));
     }
 
     @PostMapping("/api/stations/{id}/corrections/preview")

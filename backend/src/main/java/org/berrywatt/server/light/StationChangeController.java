@@ -20,10 +20,12 @@ import org.springframework.web.bind.annotation.RestController;
 class StationChangeController {
 
     private final StationChanges changes;
+    private final LightSetAsides setAsides;
     private final Clock clock;
 
-    StationChangeController(StationChanges changes, Clock clock) {
+    StationChangeController(StationChanges changes, LightSetAsides setAsides, Clock clock) {
         this.changes = changes;
+        this.setAsides = setAsides;
         this.clock = clock;
     }
 
@@ -44,6 +46,6 @@ class StationChangeController {
 
     @PutMapping("/light-set-asides/{id}")
     SetAsideAnswer setAside(@PathVariable UUID id, @RequestBody SetAsideRequest request, Caller caller) {
-        return changes.setAside(id, request, caller, clock.instant());
+        return setAsides.put(id, request, caller, clock.instant());
     }
 }

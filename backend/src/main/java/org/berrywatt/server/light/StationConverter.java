@@ -27,22 +27,22 @@ final class StationConverter {
     private StationConverter() {}
 
     static StationSetup setup(StationRequest request) {
-        return new StationSetup(
-                Words.line("name", request.name(), LONGEST_NAME),
-                LightKeys.lamp(Given.choice("lamp", request.lamp(), LightKeys.LAMPS)),
-                LightKeys.instrument(Given.choice("instrument", request.instrument(), LightKeys.INSTRUMENTS)),
-                optional("distance", request.distance(), Fields.DISTANCE),
-                optional("angle", request.angle(), Fields.ANGLE));
+        return setup(request.name(), request.lamp(), request.instrument(), request.distance(), request.angle());
     }
 
-    /** The settings in place of the earlier ones, of which the name stays. */
-    static StationSetup corrected(StationCorrectionRequest request, StationSetup earlier) {
+    /** What takes the place of the earlier name and settings. */
+    static StationSetup setup(StationCorrectionRequest request) {
+        return setup(request.name(), request.lamp(), request.instrument(), request.distance(), request.angle());
+    }
+
+    private static StationSetup setup(
+            String name, String lamp, String instrument, @Nullable Typed distance, @Nullable Typed angle) {
         return new StationSetup(
-                earlier.name(),
-                LightKeys.lamp(Given.choice("lamp", request.lamp(), LightKeys.LAMPS)),
-                LightKeys.instrument(Given.choice("instrument", request.instrument(), LightKeys.INSTRUMENTS)),
-                optional("distance", request.distance(), Fields.DISTANCE),
-                optional("angle", request.angle(), Fields.ANGLE));
+                Words.line("name", name, LONGEST_NAME),
+                LightKeys.lamp(Given.choice("lamp", lamp, LightKeys.LAMPS)),
+                LightKeys.instrument(Given.choice("instrument", instrument, LightKeys.INSTRUMENTS)),
+                optional("distance", distance, Fields.DISTANCE),
+                optional("angle", angle, Fields.ANGLE));
     }
 
     /**

@@ -13,7 +13,7 @@ import org.berrywatt.server.typed.TypedAmount;
 import org.hibernate.annotations.EmbeddedColumnNaming;
 import org.jspecify.annotations.Nullable;
 
-/** Settings of a station as they should have been from the start; written once, and the latest of a station hold. */
+/** Name and settings of a station as they should have been from the start; written once, and the latest of a station hold. */
 @Entity
 @Table(name = "station_correction")
 class StationCorrection {
@@ -26,6 +26,7 @@ class StationCorrection {
     private @Nullable Long position;
 
     private UUID stationId;
+    private String name;
     private String lamp;
     private String instrument;
 
@@ -50,6 +51,7 @@ class StationCorrection {
     StationCorrection(UUID id, UUID stationId, StationSetup setup, String reason, Caller.Teacher teacher, Instant at) {
         this.id = id;
         this.stationId = stationId;
+        this.name = setup.name();
         this.lamp = setup.lamp().key();
         this.instrument = setup.instrument().key();
         this.distance = setup.distance();
@@ -64,12 +66,11 @@ class StationCorrection {
         return stationId;
     }
 
-    /** @param name of the station, which is none of what is corrected */
-    StationSetup setup(String name) {
+    StationSetup setup() {
         return new StationSetup(name, LightKeys.lamp(lamp), LightKeys.instrument(instrument), distance, angle);
     }
 
     StationSettings answer() {
-        return setup("").settings(reason, teacher, writtenAt);
+        return setup().settings(reason, teacher, writtenAt);
     }
 }

@@ -8,7 +8,6 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
 import org.berrywatt.server.typed.TypedAmount;
-import org.berrywatt.server.typed.Words;
 import org.hibernate.annotations.EmbeddedColumnNaming;
 import org.jspecify.annotations.Nullable;
 
@@ -22,9 +21,6 @@ class StationEntity {
 
     private UUID labDayId;
     private String name;
-
-    @Column(nullable = false)
-    private String nameKey;
 
     private String lamp;
     private String instrument;
@@ -49,7 +45,6 @@ class StationEntity {
         this.id = id;
         this.labDayId = labDayId;
         this.name = setup.name();
-        this.nameKey = Words.key(setup.name());
         this.lamp = setup.lamp().key();
         this.instrument = setup.instrument().key();
         this.distance = setup.distance();

@@ -81,10 +81,9 @@ class StationRecords {
             List<StationSpectrum> given,
             List<LightReadingEntity> read,
             List<GridEntity> even) {
-        var first = station.setup();
         return new StationRecord(
                 station,
-                corrected.isEmpty() ? first : last(corrected).setup(first.name()),
+                corrected.isEmpty() ? station.setup() : last(corrected).setup(),
                 corrected,
                 given,
                 given.isEmpty() ? null : known.of(last(given)),

@@ -10,6 +10,4 @@ interface StationRepository extends Repository<StationEntity, UUID> {
     Optional<StationEntity> findById(UUID id);
 
     List<StationEntity> findByLabDayIdOrderByCreatedAtAscIdAsc(UUID labDayId);
-
-    boolean existsByLabDayIdAndNameKey(UUID labDayId, String nameKey);
 }

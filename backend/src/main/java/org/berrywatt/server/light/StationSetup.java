@@ -17,7 +17,8 @@ record StationSetup(
         @Nullable TypedAmount angle) {
 
     StationSettings settings(@Nullable String reason, @Nullable String teacher, Instant at) {
-        return new StationSettings(lamp.key(), instrument.key(), typed(distance), typed(angle), reason, teacher, at);
+        return new StationSettings(
+                name, lamp.key(), instrument.key(), typed(distance), typed(angle), reason, teacher, at);
     }
 
     private static @Nullable Typed typed(@Nullable TypedAmount amount) {

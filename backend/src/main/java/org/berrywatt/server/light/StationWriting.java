@@ -13,7 +13,6 @@ import org.berrywatt.server.platform.Refusal;
 import org.berrywatt.server.typed.Corrections;
 import org.berrywatt.server.typed.Given;
 import org.berrywatt.server.typed.Origin;
-import org.berrywatt.server.typed.Words;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
@@ -23,6 +22,7 @@ import org.springframework.stereotype.Component;
 class StationWriting {
 
     private final LabDays days;
+    private final StationNames names;
     private final StationRepository stations;
     private final LightReadingRepository readings;
     private final EntityManager store;
@@ -30,11 +30,13 @@ class StationWriting {
 
     StationWriting(
             LabDays days,
+            StationNames names,
             StationRepository stations,
             LightReadingRepository readings,
             EntityManager store,
             ApplicationEventPublisher events) {
         this.days = days;
+        this.names = names;
         this.stations = stations;
         this.readings = readings;
         this.store = store;
@@ -44,9 +46,7 @@ class StationWriting {
     void setUp(UUID id, StationRequest request, Caller caller, Instant at) {
         var day = days.holdAlone(Given.need("labDayId", request.labDayId()));
         var setup = StationConverter.setup(request);
-        if (stations.existsByLabDayIdAndNameKey(day.id(), Words.key(setup.name()))) {
-            throw Refusal.of(ProblemCode.NAME_TAKEN).field("name").value(setup.name());
-        }
+        names.requireFree(setup.name(), id, day.id());
         store.persist(new StationEntity(id, day.id(), setup, caller.signature(), at));
         events.publishEvent(new LightChanged(day.id(), id));
     }

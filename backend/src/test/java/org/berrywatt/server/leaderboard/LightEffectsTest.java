@@ -24,6 +24,7 @@ import org.berrywatt.contract.Typed;
 import org.berrywatt.server.Rehearsal;
 import org.berrywatt.server.ServerTest;
 import org.berrywatt.server.cell.Cells;
+import org.berrywatt.server.light.LightSetAsides;
 import org.berrywatt.server.light.StationChanges;
 import org.berrywatt.server.light.Stations;
 import org.berrywatt.server.platform.Refusal;
@@ -46,6 +47,9 @@ class LightEffectsTest {
 
     @Autowired
     private StationChanges changes;
+
+    @Autowired
+    private LightSetAsides setAsides;
 
     private Rehearsal day;
     private UUID yard;
@@ -146,7 +150,7 @@ class LightEffectsTest {
     void foretellsACorrectedLampToTheBit() {
         var cell = lit(day.team("Larch"), "L1", 5, "0.900 mA");
         var before = effectiveWm2(cell);
-        var led = new StationCorrectionRequest("coolLed", "referenceCell", null, null, "It was the LED lamp");
+        var led = new StationCorrectionRequest("Window", "coolLed", "referenceCell", null, null, "It was the LED lamp");
         var foretold = leaderboards.ifStationWere(changes.ifCorrected(yard, led, Rehearsal.TEACHER));
 
         changes.correct(yard, UUID.randomUUID(), led, Rehearsal.TEACHER, Rehearsal.NOON);
@@ -161,14 +165,14 @@ class LightEffectsTest {
         day.minute(60).light(yard, "500 W/m2");
         var before = board();
         var aside = new SetAsideRequest(first, "A hand over the meter");
-        var foretold = leaderboards.ifStationWere(changes.ifSetAside(aside, Rehearsal.TEACHER, Rehearsal.NOON));
+        var foretold = leaderboards.ifStationWere(setAsides.ifPut(aside, Rehearsal.TEACHER, Rehearsal.NOON));
 
-        changes.setAside(UUID.randomUUID(), aside, Rehearsal.TEACHER, Rehearsal.NOON);
+        setAsides.put(UUID.randomUUID(), aside, Rehearsal.TEACHER, Rehearsal.NOON);
 
         // the other reading is the only one left, and holds before it, too
         assertThat(effectiveWm2(cell)).isEqualTo(500, within(1e-9));
         assertThat(cell(cell)).isEqualTo(only(foretold.cells()).after());
-        changes.setAside(UUID.randomUUID(), new SetAsideRequest(first, null), Rehearsal.TEACHER, Rehearsal.NOON);
+        setAsides.put(UUID.randomUUID(), new SetAsideRequest(first, null), Rehearsal.TEACHER, Rehearsal.NOON);
         assertThat(board()).isEqualTo(before);
     }
 

@@ -64,6 +64,26 @@ class StationChangesTest {
     }
 
     @Test
+    void mendANameAndKeepTheEarlierOne() {
+        var renamed = teacher.answer(teacher.put(called("Window sill"), CORRECTION, station, id), StationAnswer.class);
+        assertThat(renamed.name()).isEqualTo("Window sill");
+        assertThat(renamed.settings())
+                .extracting(StationSettings::name, StationSettings::reason)
+                .containsExactly(tuple("Lamp", null), tuple("Window sill", WHY));
+        assertThat(stations.find(station).orElseThrow().name()).isEqualTo("Window sill");
+    }
+
+    @Test
+    void refuseANameThatAnotherStationHasByNowAndFreeTheEarlierOne() {
+        bench.station("Yard");
+        var refused = teacher.put(called("yard"), CORRECTION, station, id);
+        assertThat(teacher.problem(refused, ProblemCode.NAME_TAKEN).field()).isEqualTo("name");
+        assertThat(teacher.put(called("Window sill"), CORRECTION, station, id)).hasStatusOk();
+        assertThat(teacher.put(called("LAMP"), CORRECTION, bench.station("Lamp"), UUID.randomUUID()))
+                .hasStatusOk();
+    }
+
+    @Test
     void happenOnceHoweverOftenTheyAreSentAndTheLatestHolds() {
         var first = correct(id, new Typed("25", "cm"), WHY);
         assertThat(correct(id, new Typed("25", "cm"), WHY)).isEqualTo(first);
@@ -145,7 +165,11 @@ class StationChangesTest {
 
     private static StationCorrectionRequest correction(
             String lamp, String instrument, @Nullable Typed distance, @Nullable String reason) {
-        return new StationCorrectionRequest(lamp, instrument, distance, null, reason);
+        return new StationCorrectionRequest("Lamp", lamp, instrument, distance, null, reason);
+    }
+
+    private static StationCorrectionRequest called(String name) {
+        return new StationCorrectionRequest(name, "halogen", "luxMeter", new Typed("30", "cm"), null, WHY);
     }
 
     private UUID read(String lux) {
