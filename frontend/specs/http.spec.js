@@ -72,3 +72,33 @@ spec('hands out the entity tag for a later edit', async () => {
   const fake = server(() => answer(200, {}));
   same((await http(fake).exchange('GET', '/api/labdays/1')).etag, '"7"');
 });
+
+function fileDoor(status, body) {
+  const seen = { headers: {}, parts: [] };
+  return { seen, request: () => ({
+    upload: {},
+    open(...opened) { seen.opened = opened; },
+    setRequestHeader(name, value) { seen.headers[name] = value; },
+    getResponseHeader: () => 'application/json',
+    send(file) {
+      this.upload.onprogress({ loaded: 2, total: 8 });
+      Object.assign(seen, { file });
+      Object.assign(this, { status, responseText: JSON.stringify(body) });
+      this.onload();
+    },
+  }) };
+}
+
+const uploading = door => createHttp({ fetch: null, cookies: () => 'XSRF-TOKEN=a', request: door.request });
+
+spec('sends a file with the token and tells how much of it has arrived', async () => {
+  const door = fileDoor(200, { kept: true });
+  const parts = [];
+  same(await uploading(door).upload('/api/archives', 'zip', part => parts.push(part)), { kept: true });
+  same([parts, door.seen.file, door.seen.headers['X-XSRF-TOKEN'], door.seen.headers['Content-Type']], [[0.25], 'zip', 'a', 'application/zip']);
+});
+
+spec('says why a file was refused', async () => {
+  const refused = await thrownBy(() => uploading(fileDoor(422, { code: 'archive.altered', detail: 'Altered.' })).upload('/api/archives', 'zip', () => {}));
+  same([refused instanceof Refused, refused.code, refused.detail], [true, 'archive.altered', 'Altered.']);
+});

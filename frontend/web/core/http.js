@@ -29,10 +29,13 @@ export class Unreachable extends Error {
   }
 }
 
-/** Makes the functions from a fetch, a way to read document.cookie, the language of refusals and a patience. */
-export function createHttp({ fetch, cookies, language = 'en', patienceMs = PATIENCE_MS }) {
+/**
+ * Makes the functions from a fetch, a way to read document.cookie, a maker of requests that tell their progress, the
+ * language of refusals and a patience.
+ */
+export function createHttp({ fetch, cookies, request, language = 'en', patienceMs = PATIENCE_MS }) {
   async function exchange(method, path, { body, headers = {}, signal, cache } = {}) {
-    if (!SAFE.has(method) && !xsrfToken(cookies())) await send('GET', '/api/access', undefined, {}, signal);
+    if (!SAFE.has(method)) await tokenAtHand(signal);
     const response = await send(method, path, body, headers, signal, cache);
     const content = await contentOf(response);
     if (!response.ok) throw new Refused(response.status, content ?? {});
@@ -62,6 +65,35 @@ export function createHttp({ fetch, cookies, language = 'en', patienceMs = PATIE
     }
   }
 
+  async function tokenAtHand(signal) {
+    if (!xsrfToken(cookies())) await send('GET', '/api/access', undefined, {}, signal);
+  }
+
+  /**
+   * Sends a file, for as long as it takes; `said(part)` hears how much of it is on the server, in [0, 1]. What the server
+   * does with it afterwards has no patience either.
+   */
+  async function upload(path, file, said) {
+    await tokenAtHand();
+    const answer = await sent(path, file, said);
+    const content = contentIn(answer.responseText, answer.getResponseHeader('Content-Type'));
+    if (answer.status >= 400) throw new Refused(answer.status, content ?? {});
+    return content;
+  }
+
+  function sent(path, file, said) {
+    return new Promise((done, fail) => {
+      const ask = request();
+      ask.open('POST', path);
+      const headers = { ...headersFor('POST', undefined, {}), 'Content-Type': 'application/zip' };
+      Object.entries(headers).forEach(([name, value]) => ask.setRequestHeader(name, value));
+      ask.upload.onprogress = ({ loaded, total }) => said(total > 0 ? loaded / total : 1);
+      ask.onload = () => done(ask);
+      ask.onerror = cause => fail(new Unreachable(cause));
+      ask.send(file);
+    });
+  }
+
   function headersFor(method, body, extra) {
     const headers = { Accept: 'application/json, application/problem+json', 'Accept-Language': language, ...extra };
     if (body !== undefined) headers['Content-Type'] = 'application/json';
@@ -80,6 +112,7 @@ export function createHttp({ fetch, cookies, language = 'en', patienceMs = PATIE
     post: (path, body, headers) => bodyOf('POST', path, { body, headers }),
     /** Asks for something to be worked out; an abort of the signal ends it as Unreachable. */
     ask: (path, body, signal) => bodyOf('POST', path, { body, signal }),
+    upload,
   };
 }
 
@@ -90,12 +123,14 @@ function xsrfToken(cookies) {
 
 async function contentOf(response) {
   const text = await response.text().catch(cause => { throw new Unreachable(cause); });
-  if (!/json/.test(response.headers.get('Content-Type') ?? '')) return null;
-  return text === '' ? null : JSON.parse(text);
+  return contentIn(text, response.headers.get('Content-Type'));
 }
 
-export const { ask, exchange, file, get, put, post } = createHttp({
+const contentIn = (text, type) => (text !== '' && /json/.test(type ?? '') ? JSON.parse(text) : null);
+
+export const { ask, exchange, file, get, put, post, upload } = createHttp({
   fetch: (...args) => globalThis.fetch(...args),
   cookies: () => document.cookie,
+  request: () => new XMLHttpRequest(),
   language,
 });

@@ -17,6 +17,7 @@ const PATHS = {
   adult: svg`<circle cx="12" cy="7" r="3.5"/><path d="M5 20.5c.3-4.7 3-7 7-7s6.7 2.3 7 7z"/>`,
   remove: svg`<path d="m7 7 10 10M17 7 7 17"/>`,
   add: svg`<path d="M12 5v14M5 12h14"/>`,
+  open: svg`<path d="M12 4v11m0 0 4.5-4.5M12 15l-4.5-4.5M4 20h16"/>`,
   back: svg`<path d="m14 5-7 7 7 7"/>`,
   again: svg`<path d="M19 7v5h-5M18.5 12a7 7 0 1 1-2-5.5L19 9"/>`,
   toggles: svg`<path d="M3 17h4V7h5v10h5V7h4"/>`,

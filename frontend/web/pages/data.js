@@ -1,4 +1,5 @@
 /** Data: the day's tables to fetch, the whole day as one file, and the way to delete it for good. */
+import { serverClock } from '../core/clock.js';
 import { day as dateWords } from '../core/format.js';
 import { get } from '../core/http.js';
 import { t } from '../core/texts.js';
@@ -46,7 +47,7 @@ function choose(chosen) {
 
 /** The browser has asked for the archive; where it puts the file is between it and the teacher. */
 function fetched() {
-  fetchedAt = Date.now();
+  fetchedAt = serverClock.now();
   show();
 }
 

@@ -12,16 +12,17 @@ const START = {
 };
 
 /**
- * The form of a lab day: `day` with its `etag` is edited, without them a new one is made under `key`. Fires `saved` with
- * the server's answer.
+ * The form of a lab day: `day` with its `etag` is edited, without them a new one is made under `key`, with the settings of
+ * the day `like` if there is one. Fires `saved` with the server's answer.
  */
 class DayForm extends PageElement {
   static properties = {
-    key: {}, day: { attribute: false }, etag: {}, catalogue: { attribute: false }, label: {}, rule: { state: true },
+    key: {}, day: { attribute: false }, like: { attribute: false }, etag: {}, catalogue: { attribute: false }, label: {}, rule: { state: true },
   };
 
   render() {
-    const start = this.day ?? { ...START, date: today(), rule: ruleKey(usualOf(this.catalogue.metrics[0])) };
+    const usual = { ...START, rule: ruleKey(usualOf(this.catalogue.metrics[0])) };
+    const start = this.day ?? { ...usual, ...this.like, date: today(), keepUntil: null };
     this.rule ??= ruleOf(start.rule);
     return html`<bw-form .label=${this.label} .send=${this.#send} .fields=${this.#fields(start)}></bw-form>`;
   }
@@ -37,7 +38,8 @@ class DayForm extends PageElement {
       ${this.#metrics()}${this.#counts()}
       <bw-field name="cellsPerTeam" .label=${t('page.day.cells')} .hint=${t('page.day.cellsHint')} .value=${String(start.cellsPerTeam)}></bw-field>
       <label class="tick"><input type="checkbox" name="teamsCreateThemselves" .checked=${start.teamsCreateThemselves}>
-        <span>${t('page.day.selfMade')}</span></label>`;
+        <span>${t('page.day.selfMade')}</span></label>
+      <bw-field name="keepUntil" kind="date" .label=${t('page.day.keepUntil')} .hint=${t('page.day.keepUntilHint')} .value=${start.keepUntil ?? ''}></bw-field>`;
   }
 
   #metrics() {
@@ -81,7 +83,7 @@ class DayForm extends PageElement {
     const faulty = entries.filter(entry => !entry.check().ready);
     if (faulty.length > 0) return faulty[0].focus();
     const [referenceIrradiance, referenceArea] = entries.map(entry => entry.typed);
-    const detail = await put(`/api/labdays/${this.key}`, {
+    const saved = await put(`/api/labdays/${this.key}`, {
       title: values.title.trim(),
       date: values.date,
       referenceIrradiance,
@@ -90,6 +92,8 @@ class DayForm extends PageElement {
       cellsPerTeam: Number(values.cellsPerTeam),
       teamsCreateThemselves: values.teamsCreateThemselves === 'on',
     }, this.etag ? { 'If-Match': this.etag } : {});
+    const keepUntil = values.keepUntil || null;
+    const detail = keepUntil === (saved.keepUntil ?? null) ? saved : await put(`/api/labdays/${this.key}/retention`, { keepUntil });
     this.dispatchEvent(new CustomEvent('saved', { detail }));
   };
 }

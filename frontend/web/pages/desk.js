@@ -117,6 +117,7 @@ const ACTS = {
   openStation: () => location.assign(`/light.html#${labDayId}`),
   openTeam: ({ teamId }) => project(desk.teams.find(({ id }) => id === teamId)),
   closeEntry: () => choose('day'),
+  openData: () => location.assign(`/data.html#${labDayId}`),
   signOff: () => choose('signOffs'),
   openHeater: () => choose('heater'),
   openTeams: () => choose('teams'),

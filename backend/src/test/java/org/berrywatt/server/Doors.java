@@ -17,6 +17,7 @@ import org.berrywatt.contract.PlanRequest;
 import org.berrywatt.contract.PlannedCellRequest;
 import org.berrywatt.contract.PutOffRequest;
 import org.berrywatt.contract.RemovalRequest;
+import org.berrywatt.contract.RetentionRequest;
 import org.berrywatt.contract.SetAsideRequest;
 import org.berrywatt.contract.SheetRequest;
 import org.berrywatt.contract.TeamCodeRequest;
@@ -66,6 +67,9 @@ final class Doors {
                 entry(
                         "PUT /api/labdays/{id}/final",
                         by -> by.put(new FinalRequest(true, null), "/api/labdays/{id}/final", anotherDay())),
+                entry(
+                        "PUT /api/labdays/{id}/retention",
+                        by -> by.put(new RetentionRequest(null), "/api/labdays/{id}/retention", day())),
                 entry("GET /api/labdays/{id}/archive", by -> by.get("/api/labdays/{id}/archive", day())),
                 entry("POST /api/archives", by -> by.upload(new byte[0], "application/zip", "/api/archives")),
                 entry(

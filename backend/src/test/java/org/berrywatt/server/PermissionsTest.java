@@ -33,6 +33,7 @@ class PermissionsTest {
             PUT  /api/labdays/{id} (edit),                      401, 403, 403, 403, 200
             PUT  /api/labdays/{id}/entry,                       401, 403, 403, 403, 200
             PUT  /api/labdays/{id}/final,                       401, 403, 403, 403, 200
+            PUT  /api/labdays/{id}/retention,                   401, 403, 403, 403, 200
             GET  /api/labdays/{id}/archive,                     401, 403, 403, 403, 200
             POST /api/archives,                                 401, 403, 403, 403, 422
             POST /api/labdays/{id}/removal,                     401, 403, 403, 403, 422

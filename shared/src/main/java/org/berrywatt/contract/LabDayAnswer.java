@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param entryOpen whether cells and readings may be entered
  * @param resultsFinal whether nothing that results depend on may change any more
+ * @param keepUntil when its teacher wants to be reminded to delete it; null while nobody has decided
  * @param code join code of the day, shown to teachers only
  * @param version grows with every edit; the {@code ETag} of this day
  */
@@ -23,5 +24,6 @@ public record LabDayAnswer(
         boolean teamsCreateThemselves,
         boolean entryOpen,
         boolean resultsFinal,
+        @Nullable LocalDate keepUntil,
         @Nullable String code,
         long version) {}

@@ -70,6 +70,7 @@ public enum ProblemCode {
     LABDAY_FINAL("labday.final"),
     LABDAY_EXISTS("labday.exists"),
     LABDAY_TITLE_NEEDED("labday.titleNeeded"),
+    LABDAY_KEPT_TOO_SHORT("labday.keptTooShort"),
     ARCHIVE_UNREADABLE("archive.unreadable"),
     ARCHIVE_ALTERED("archive.altered"),
     ARCHIVE_TOO_LARGE("archive.tooLarge"),

@@ -129,7 +129,7 @@ class Archives {
         return Checksum.of(json.writeValueAsBytes(leaderboards.of(labDayId)));
     }
 
-    private static ArchiveAnswer answer(Manifest manifest, boolean sameResults, boolean check) {
+    private ArchiveAnswer answer(Manifest manifest, boolean sameResults, boolean check) {
         return new ArchiveAnswer(
                 manifest.labDayId(),
                 manifest.title(),
@@ -138,6 +138,7 @@ class Archives {
                 manifest.rowsOf("team"),
                 manifest.rowsOf("cell"),
                 manifest.rowsOf("reading"),
+                migrations.numbers().size() - manifest.schema().size(),
                 sameResults,
                 !check);
     }

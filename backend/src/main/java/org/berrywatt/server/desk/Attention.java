@@ -18,13 +18,13 @@ final class Attention {
 
     private Attention() {}
 
-    /** Nothing once results are final, since nothing can be done about it then. */
+    /** Once results are final nothing can be done about them, so that only the end of the day's keeping is left. */
     static List<Matter> of(DeskRecord record) {
-        return record.day().resultsFinal()
-                ? List.of()
-                : WATCHES.stream()
-                        .flatMap(watch -> watch.apply(record))
-                        .sorted(Matter.ORDER)
-                        .toList();
+        return Stream.concat(
+                        record.day().resultsFinal() ? Stream.empty() : WATCHES.stream(),
+                        Stream.of(RetentionMatters::of))
+                .flatMap(watch -> watch.apply(record))
+                .sorted(Matter.ORDER)
+                .toList();
     }
 }

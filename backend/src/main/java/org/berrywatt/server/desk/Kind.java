@@ -27,7 +27,10 @@ enum Kind {
     READ_AGAIN("readAgain", Urgency.WAITS, "openCell"),
     SILENT("silent", Urgency.WAITS, "openTeam"),
     /** Nobody has entered anything for long. */
-    QUIET("quiet", Urgency.WAITS, "closeEntry");
+    QUIET("quiet", Urgency.WAITS, "closeEntry"),
+    /** The day was to be kept until a date that is near, or over. */
+    KEEP_ENDS("keepEnds", Urgency.WAITS, "openData"),
+    KEEP_OVER("keepOver", Urgency.WAITS, "openData");
 
     private final String key;
     private final Urgency urgency;

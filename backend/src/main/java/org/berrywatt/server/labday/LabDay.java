@@ -2,6 +2,7 @@ package org.berrywatt.server.labday;
 
 import java.time.LocalDate;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A lab day as later features see it.
@@ -12,6 +13,7 @@ import java.util.UUID;
  * @param cellsPerTeam number of cells that each team declares, in [1, 12]
  * @param entryOpen whether cells and readings may be written
  * @param resultsFinal whether nothing that results depend on may change; never while entry is open
+ * @param keepUntil when its teacher wants to be reminded to delete it; null while nobody has decided
  */
 public record LabDay(
         UUID id,
@@ -24,4 +26,5 @@ public record LabDay(
         boolean teamsCreateThemselves,
         boolean entryOpen,
         boolean resultsFinal,
+        @Nullable LocalDate keepUntil,
         long version) {}

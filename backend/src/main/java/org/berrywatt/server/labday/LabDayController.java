@@ -7,6 +7,7 @@ import org.berrywatt.contract.EntryRequest;
 import org.berrywatt.contract.FinalRequest;
 import org.berrywatt.contract.LabDayAnswer;
 import org.berrywatt.contract.LabDayRequest;
+import org.berrywatt.contract.RetentionRequest;
 import org.berrywatt.server.access.Caller;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
@@ -62,6 +63,11 @@ class LabDayController {
     @PutMapping("/{id}/final")
     ResponseEntity<LabDayAnswer> setFinal(@PathVariable UUID id, @RequestBody FinalRequest request, Caller caller) {
         return tagged(days.setFinal(id, request, caller, clock.instant()));
+    }
+
+    @PutMapping("/{id}/retention")
+    ResponseEntity<LabDayAnswer> keep(@PathVariable UUID id, @RequestBody RetentionRequest request, Caller caller) {
+        return tagged(days.keep(id, request, caller, clock.instant()));
     }
 
     private static ResponseEntity<LabDayAnswer> tagged(LabDayAnswer day) {

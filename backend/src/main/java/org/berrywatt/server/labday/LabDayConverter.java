@@ -48,6 +48,7 @@ final class LabDayConverter {
                 settings.teamsCreateThemselves(),
                 day.entryOpen(),
                 day.resultsFinal(),
+                day.keepUntil(),
                 withCode ? day.code() : null,
                 day.version());
     }

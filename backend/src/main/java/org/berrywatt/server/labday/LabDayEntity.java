@@ -7,7 +7,9 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** A lab day; it opens for entries as soon as it exists. */
 @Entity
@@ -27,6 +29,9 @@ class LabDayEntity {
 
     private boolean entryOpen = true;
     private boolean resultsFinal;
+
+    @Nullable
+    private LocalDate keepUntil;
 
     @Column(nullable = false)
     private Instant createdAt;
@@ -64,6 +69,15 @@ class LabDayEntity {
         return resultsFinal;
     }
 
+    @Nullable
+    LocalDate keepUntil() {
+        return keepUntil;
+    }
+
+    void keepUntil(@Nullable LocalDate date) {
+        keepUntil = date;
+    }
+
     void change(LabDaySettings changed) {
         settings = changed;
     }
@@ -90,6 +104,7 @@ class LabDayEntity {
                 settings.teamsCreateThemselves(),
                 entryOpen,
                 resultsFinal,
+                keepUntil,
                 version);
     }
 }

@@ -14,9 +14,9 @@ class LabDayHistory {
     private static final String KEEP = """
             insert into lab_day_edit
                 (lab_day_id, version, title, held_on, reference_irradiance_wm2, reference_area_m2, rule,
-                 cells_per_team, teams_create_themselves, entry_open, results_final, reason, written_by, written_at)
+                 cells_per_team, teams_create_themselves, entry_open, results_final, keep_until, reason, written_by, written_at)
             select id, version, title, held_on, reference_irradiance_wm2, reference_area_m2, rule,
-                   cells_per_team, teams_create_themselves, entry_open, results_final, ?, ?, ?
+                   cells_per_team, teams_create_themselves, entry_open, results_final, keep_until, ?, ?, ?
             from lab_day where id = ?
             """;
 

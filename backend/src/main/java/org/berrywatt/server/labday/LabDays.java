@@ -2,7 +2,9 @@ package org.berrywatt.server.labday;
 
 import jakarta.persistence.EntityManager;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.berrywatt.contract.EntryRequest;
@@ -10,6 +12,7 @@ import org.berrywatt.contract.FinalRequest;
 import org.berrywatt.contract.LabDayAnswer;
 import org.berrywatt.contract.LabDayRequest;
 import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.contract.RetentionRequest;
 import org.berrywatt.server.access.Caller;
 import org.berrywatt.server.platform.Receipts;
 import org.berrywatt.server.platform.Refusal;
@@ -113,6 +116,23 @@ public class LabDays {
         return answer(day, caller);
     }
 
+    /**
+     * Says until when a day is to be kept, also once its results are final; nothing is deleted by itself.
+     *
+     * @throws Refusal {@code labday.keptTooShort} for a date before the day itself
+     */
+    @Transactional
+    public LabDayAnswer keep(UUID id, RetentionRequest request, Caller caller, Instant at) {
+        caller.requireTeacher();
+        var day = existing(days.holdAlone(id));
+        if (!Objects.equals(request.keepUntil(), day.keepUntil())) {
+            requireNotBefore(day.settings().heldOn(), request.keepUntil());
+            day.keepUntil(request.keepUntil());
+            record(day, null, caller, at);
+        }
+        return answer(day, caller);
+    }
+
     /** Every day, newest first; for teachers. */
     @Transactional(readOnly = true)
     public List<LabDayAnswer> list(Caller caller) {
@@ -197,6 +217,15 @@ public class LabDays {
 
     private LabDayAnswer answer(LabDayEntity day, Caller caller) {
         return LabDayConverter.answer(day, caller instanceof Caller.Teacher);
+    }
+
+    private static void requireNotBefore(LocalDate heldOn, @Nullable LocalDate keepUntil) {
+        if (keepUntil != null && keepUntil.isBefore(heldOn)) {
+            throw Refusal.of(ProblemCode.LABDAY_KEPT_TOO_SHORT)
+                    .field("keepUntil")
+                    .value(keepUntil)
+                    .limit(heldOn);
+        }
     }
 
     private static void requireVersion(LabDayEntity day, long version) {

@@ -58,6 +58,7 @@ final class ProblemStatus {
                     ARCHIVE_ALTERED,
                     ARCHIVE_NEWER,
                     LABDAY_TITLE_NEEDED,
+                    LABDAY_KEPT_TOO_SHORT,
                     PLAN_NOTHING_VARIED,
                     PLAN_ONE_LEVEL,
                     PLAN_LEVEL_TWICE,

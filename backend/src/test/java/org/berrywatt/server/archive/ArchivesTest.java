@@ -66,6 +66,7 @@ class ArchivesTest {
                 .extracting(ArchiveAnswer::teams, ArchiveAnswer::cells, ArchiveAnswer::readings)
                 .containsExactly(2L, 2L, 2L);
         assertThat(taken.sameResults()).isTrue();
+        assertThat(taken.changesSince()).isZero();
         assertThat(leaderboards.of(day.labDayId)).isEqualTo(before);
     }
 

@@ -81,6 +81,7 @@ class LessonMattersTest {
                         true,
                         true,
                         false,
+                        null,
                         1),
                 NOON.plusSeconds(60L * minute),
                 List.of(TEAM),

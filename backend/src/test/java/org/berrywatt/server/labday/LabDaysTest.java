@@ -2,21 +2,26 @@ package org.berrywatt.server.labday;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
+import org.berrywatt.contract.FinalRequest;
 import org.berrywatt.contract.LabDayAnswer;
 import org.berrywatt.contract.LabDayRequest;
 import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.contract.RetentionRequest;
 import org.berrywatt.contract.Typed;
 import org.berrywatt.server.Api;
 import org.berrywatt.server.Bench;
 import org.berrywatt.server.ServerTest;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import org.springframework.test.web.servlet.assertj.MvcTestResult;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -96,6 +101,25 @@ class LabDaysTest {
         assertThat(teacher.answer(teacher.get(DAY, bench.day.id()), LabDayAnswer.class)
                         .entryOpen())
                 .isTrue();
+    }
+
+    @Test
+    void remembersUntilWhenADayIsKeptAlsoOnceItIsFinal() {
+        teacher.put(new FinalRequest(true, null), DAY + "/final", bench.day.id());
+        var kept = teacher.answer(keep(LocalDate.of(2027, 7, 31)), LabDayAnswer.class);
+        assertThat(kept.keepUntil()).isEqualTo("2027-07-31");
+        assertThat(teacher.answer(keep(null), LabDayAnswer.class).keepUntil()).isNull();
+    }
+
+    @Test
+    void keepsNoDayShorterThanUntilItself() {
+        var problem = teacher.problem(keep(LocalDate.of(2026, 11, 24)), ProblemCode.LABDAY_KEPT_TOO_SHORT);
+        assertThat(problem.field()).isEqualTo("keepUntil");
+        assertThat(problem.detail()).contains("2026-11-24", "2026-11-25");
+    }
+
+    private MvcTestResult keep(@Nullable LocalDate until) {
+        return teacher.put(new RetentionRequest(until), DAY + "/retention", bench.day.id());
     }
 
     @Test
