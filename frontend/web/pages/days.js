@@ -79,8 +79,8 @@ function slide(day) {
       <h2><a href="/desk.html#${day.id}">${day.title}</a></h2>
       <p class="soft">${dateWords(day.date)} · ${ruleWords(day.rule)} · ${conditions(day)}</p>
       <p class="beside"><span class="tag ${day.entryOpen ? 'fine' : ''}">${t(day.entryOpen ? 'page.days.open' : 'page.days.closed')}</span>
-        ${kept(day)}
-        ${PAGES.map(page => html`<a href="/${page}.html#${day.id}">${t(`page.header.${page}`)}</a>`)}
+        ${kept(day)}</p>
+      <p class="ways-in">${PAGES.map(page => html`<a href="/${page}.html#${day.id}">${t(`page.header.${page}`)}</a>`)}
         <button class="again" aria-label=${t('page.days.copyAbout', { title: day.title })}
           @click=${() => make({ way: 'like', like: day })}>${t('page.days.copy')}</button></p>
     </div></li>`;
