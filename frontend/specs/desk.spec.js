@@ -18,4 +18,7 @@ spec('finds a filled cell without a result waiting at the measurement', () =>
   same(whereIs(passed(...STAGES.slice(0, 5)), STAGES, { standing: 'waiting' }), { at: 'measure', state: 'waits' }));
 
 spec('finds a cell that counts in the last column', () =>
-  same(whereIs(passed(...STAGES), STAGES, { standing: 'counts' }), { at: 'counts', state: 'counts' }));
+  same(whereIs(passed(...STAGES), STAGES, { standing: 'counts', ranked: true }), { at: 'counts', state: 'counts' }));
+
+spec('leaves a cell with a result at the measurement until the ranking takes it', () =>
+  same(whereIs(passed(...STAGES), STAGES, { standing: 'counts', ranked: false }), { at: 'measure', state: 'unranked' }));

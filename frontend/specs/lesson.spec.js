@@ -40,6 +40,11 @@ spec('draws a heater with its positions, free ones among them', () => {
   same(heaters.map(({ heater, spots }) => [heater, spots.map(spot => spot.slot?.id ?? 'free')]), [['Plate A', ['free', 's', 'free']]]);
 });
 
+spec('shows two cells that are said to lie on one position', () => {
+  const [{ spots }] = heatersOf([slot({ position: 1 }), slot({ id: 't', position: 1 })]);
+  same(spots.map(spot => [spot.position, spot.slot.id, spot.twice]), [[1, 's', true], [1, 't', true]]);
+});
+
 spec('shows what was taken out for half an hour beyond cool, the hottest first', () => {
   const slots = [slot({ id: 'a', outAt: at(-70), coolUntil: at(-40) }), slot({ id: 'b', outAt: at(-40), coolUntil: at(-10) }), slot({ id: 'c', outAt: at(-5), coolUntil: at(25) })];
   same(cooling(slots, NOON).map(({ id }) => id), ['c', 'b']);

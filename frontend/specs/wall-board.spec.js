@@ -1,5 +1,6 @@
 import { render } from '/kit/element.js';
 import { wallBoard } from '/wall/board.js';
+import { whyNot } from '/wall/why.js';
 import { wallHead } from '/wall/head.js';
 import { same, spec } from './spec.js';
 
@@ -26,6 +27,13 @@ spec('shows results in that unit', () =>
 
 spec('says in a few words which cell is not ranked and why', () =>
   same(drawn(wallBoard(state, state.teams, { join: null, moves: new Map() }))('.why'), 'A2 no control reading'));
+
+spec('says less of each reason where the words would not fit, and never cuts one off', () => {
+  const cell = (label, standing, key, values = {}) => ({ label, standing, ranked: false, remark: { key: `standing.${key}`, values } });
+  const broke = label => cell(label, 'failed', 'failed', { stage: 'catalogue.stage.fill', failure: 'catalogue.failure.leak' });
+  same(whyNot({ cells: [broke('A3'), cell('A1', 'counts', 'noControl'), cell('A2', 'counts', 'noControl')] }), 'A1, A2 no control cell; A3 failed');
+  same(whyNot({ cells: [cell('A1', 'waiting', 'noDarkCheck'), cell('A2', 'waiting', 'noLightReading'), broke('A3')] }), 'A1, A2 still open; A3 failed');
+});
 
 spec('says above the places what is compared and how cells count', () =>
   same(drawn(wallHead(state, { freshness: { kind: 'live' } }))('.rule'),

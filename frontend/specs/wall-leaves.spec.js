@@ -15,15 +15,15 @@ spec('turns to the boards beside once somebody is ranked', () =>
   same(kinds(leavesOf({ teams: [team('Otters', 1)] }, FIT)), ['places', 'beside']));
 
 spec('turns to the cells that wait, a few at a time', () => {
-  const cells = ['A1', 'A2', 'A3'].map(label => cell(label, 'waiting', 'standing.noDarkCheck'));
+  const cells = ['noArea', 'noDarkCheck', 'noLightReading'].map(key => cell(key, 'waiting', `standing.${key}`));
   same(kinds(leavesOf({ teams: [team('Otters', null, cells)] }, { rows: 8, lines: 2 })), ['places', 'waiting', 'waiting']);
 });
 
-spec('says nothing about cells that are being built, failed or count', () =>
+spec('says nothing about cells that are being built or count, and what broke last, each reason once', () =>
   same(waitingCells([team('Otters', 1, [
     cell('A1', 'waiting', 'standing.building'), cell('A2', 'failed', 'standing.failed'), cell('A3', 'counts', null),
-    cell('A4', 'waiting', 'standing.noArea'),
-  ])]).map(each => each.label), ['A4']));
+    cell('A4', 'waiting', 'standing.noArea'), cell('A5', 'waiting', 'standing.noArea'), cell('A6', 'waiting', 'standing.noDarkCheck'),
+  ])]).map(each => each.labels.join()), ['A4,A5', 'A6', 'A2']));
 
 spec('draws a bracket round teams that share a place, and none round one alone', () => {
   const teams = [team('a', 1), team('b', 2), team('c', 2), team('d', 2), team('e', null), team('f', null)];
@@ -83,7 +83,7 @@ spec('says that the rule changed, and calls nobody moved by it', () => {
 });
 
 spec('shows a cell that has a result and is not ranked among those that wait', () =>
-  same(waitingCells([team('Otters', null, [{ ...cell('A1', 'counts', 'standing.noControl'), ranked: false }])]).map(each => each.label), ['A1']));
+  same(waitingCells([team('Otters', null, [{ ...cell('A1', 'counts', 'standing.noControl'), ranked: false }])]).map(each => each.labels.join()), ['A1']));
 
 spec('has no board of cells read twice where a reading cannot be repeated', () =>
   same(honours([], 'retention').map(({ key }) => key), ['yield', 'alike', 'retention']));

@@ -89,6 +89,9 @@ export const clock = instant =>
 export const day = date =>
   new Date(`${date}T12:00:00`).toLocaleDateString(DATES, { day: 'numeric', month: 'long', year: 'numeric' });
 
+/** The same where there is little room and the year is plain, "25 Nov". */
+export const dayInYear = date => new Date(`${date}T12:00:00`).toLocaleDateString(DATES, { day: 'numeric', month: 'short' });
+
 /** The date where this browser is, as a date field wants it. */
 export function dateHere(instant) {
   const at = new Date(instant);

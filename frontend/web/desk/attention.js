@@ -1,6 +1,6 @@
 /** Who needs the teacher next: the server's list, one line per thing, each with its one next step. */
 import { put } from '../core/http.js';
-import { clock, day } from '../core/format.js';
+import { clock, dateHere, dayInYear } from '../core/format.js';
 import { remark, t } from '../core/texts.js';
 import { PageElement, html, nothing, repeat } from '../kit/kit.js';
 import { step } from './keys.js';
@@ -95,7 +95,7 @@ class Attention extends PageElement {
     const minutes = Math.floor((Date.parse(this.desk.attention.serverTime) - Date.parse(since)) / MINUTE_MS);
     if (minutes < 1) return t('page.desk.justNow');
     if (minutes < LONG_MIN) return t('page.desk.minutesAgo', { minutes });
-    return t('page.desk.sinceTime', { time: minutes < DAY_MIN ? clock(since) : day(since.slice(0, 10)) });
+    return t('page.desk.sinceTime', { time: minutes < DAY_MIN ? clock(since) : dayInYear(dateHere(since)) });
   }
 
   /** Arrow keys move from one line's next step to another's. */

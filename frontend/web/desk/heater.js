@@ -47,11 +47,12 @@ class HeaterBoard extends PageElement {
     return html`<div class="plate flow"><h3>${name}</h3><div class="places">${spots.map(spot => this.#spot(spot))}</div></div>`;
   }
 
-  #spot({ position, slot }) {
+  #spot({ position, slot, twice }) {
     if (!slot) return html`<div class="spot"><span class="at">${position}</span><span class="soft">${t('page.lesson.free')}</span></div>`;
     const state = heatState(slot, serverClock.now());
     return html`<div class="spot ${state}"><span class="at">${position} · ${slot.targetDegC} °C</span>
-      <strong>${slot.label}</strong><span>${t(`page.lesson.state.${state}`)}</span>
+      <strong>${slot.label}</strong>${twice ? html`<span class="twice"><bw-icon name="impossible"></bw-icon> ${t('page.lesson.twice')}</span>` : nothing}
+      <span>${t(`page.lesson.state.${state}`)}</span>
       <bw-countdown .until=${heatTime(slot)}></bw-countdown>
       <button class="button quiet" aria-label=${t('page.lesson.takeOutOf', { label: slot.label })} @click=${() => this.#takeOut(slot)}>${t('page.lesson.takeOut')}</button>${this.#correct(slot)}</div>`;
   }

@@ -1,11 +1,11 @@
-import { t } from '../core/texts.js';
+import { remark, t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { toCell } from './route.js';
 import { whereIs } from './whereabouts.js';
 
 /**
  * Every cell in the column of the stage it is at: where it failed, the first stage not yet passed, or the last column
- * when it counts. A cell that is on the attention list carries a mark.
+ * when it counts. A cell that is on the attention list carries a mark; one that waits says why when it is pointed at.
  */
 export function stageTable({ day, teams, cells, catalogue, attention, standings }) {
   const stages = catalogue.stages.map(({ key }) => key);
@@ -19,7 +19,7 @@ export function stageTable({ day, teams, cells, catalogue, attention, standings 
         <th scope="col">${t('page.desk.counts')}</th></tr></thead>
       <tbody>${teams.map(team => teamRow(team, cells.filter(cell => cell.teamId === team.id), view))}</tbody>
     </table>
-    <p class="key">${['building', 'waits', 'counts', 'failed'].map(state => html`
+    <p class="key">${['building', 'waits', 'unranked', 'counts', 'failed'].map(state => html`
       <span><span class="chip ${state}" aria-hidden="true">${state === 'failed' ? 'A1' : ''}</span> ${t(`page.desk.state.${state}`)}</span>`)}
       <span><span class="wants" aria-hidden="true">!</span> ${t('page.desk.onTheList')}</span></p></section>`;
 }
@@ -33,9 +33,15 @@ function teamRow(team, cells, view) {
   </tr>`;
 }
 
-function chip({ cell, at, state }, { day, wanted }) {
+function chip({ cell, at, state }, { day, wanted, standings }) {
   const stage = at === 'counts' ? t('page.desk.counts') : t(`catalogue.stage.${at}`);
-  return html`<a class="chip ${state}" href=${toCell(day.id, cell.id)} title=${t(`page.desk.state.${state}`)}>${cell.label}
+  return html`<a class="chip ${state}" href=${toCell(day.id, cell.id)} title=${why(state, standings.get(cell.id))}>${cell.label}
     <span class="at">${stage}</span><span class="unseen">${t(`page.desk.state.${state}`)}</span>
     ${wanted.has(cell.id) ? html`<span class="wants" aria-hidden="true">!</span><span class="unseen">${t('page.desk.onTheList')}</span>` : nothing}</a>`;
+}
+
+/** In the words of the Bench, where something is missing. */
+function why(state, standing) {
+  const words = t(`page.desk.state.${state}`);
+  return ['waits', 'unranked'].includes(state) && standing?.remark ? t('page.desk.stateWhy', { state: words, why: remark(standing.remark) }) : words;
 }

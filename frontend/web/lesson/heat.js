@@ -12,7 +12,10 @@ export function heatState({ holdUntil, outAt, coolUntil }, now) {
 /** The time that the state runs to, or was reached at; null when nobody knows. */
 export const heatTime = ({ holdUntil, outAt, coolUntil }) => (outAt ? coolUntil : holdUntil);
 
-/** Cells on heaters by heater, each {heater, spots: [{position, slot | null}]} with one free spot to spare at least. */
+/**
+ * Cells on heaters by heater, each {heater, spots: [{position, slot | null, twice}]}. Where two cells are said to lie on one
+ * position it stands twice.
+ */
 export function heatersOf(slots) {
   const byKey = new Map();
   for (const slot of slots) {
@@ -24,10 +27,12 @@ export function heatersOf(slots) {
 }
 
 function spotsOf(slots) {
-  const on = new Map(slots.filter(({ outAt }) => !outAt).map(slot => [slot.position, slot]));
   const count = Math.max(...slots.map(({ position }) => position));
-  return Array.from({ length: count }, (_, index) => ({ position: index + 1, slot: on.get(index + 1) ?? null }));
+  return Array.from({ length: count }, (_, index) => spotsAt(index + 1, slots.filter(({ outAt, position }) => !outAt && position === index + 1))).flat();
 }
+
+const spotsAt = (position, on) => (on.length === 0 ? [{ position, slot: null, twice: false }]
+  : on.map(slot => ({ position, slot, twice: on.length > 1 })));
 
 /** Taken out and hot, or cool since not long ago, the hottest first. */
 export const cooling = (slots, now) => slots

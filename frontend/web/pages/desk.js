@@ -115,6 +115,7 @@ function panels() {
 const ACTS = {
   openCell: ({ cellId }) => location.assign(toCell(labDayId, cellId)),
   openStation: () => location.assign(`/light.html#${labDayId}`),
+  openControl: () => location.assign(`/light.html#${labDayId}/control`),
   openTeam: ({ teamId }) => project(desk.teams.find(({ id }) => id === teamId)),
   closeEntry: () => choose('day'),
   openData: () => location.assign(`/data.html#${labDayId}`),

@@ -11,7 +11,7 @@ import { refusal } from './refusal.js';
 
 const AGES_MS = 30_000;
 
-const labDayId = location.hash.slice(1);
+const [labDayId, part] = location.hash.slice(1).split('/');
 const { who, header, draw } = await openPage('light');
 header.day = labDayId;
 const mayWrite = who.kind === 'teacher';
@@ -21,6 +21,8 @@ const page = {
   get mayCorrect() { return mayWrite && !this.day.resultsFinal; },
 };
 
+let led = false;
+
 async function load() {
   try {
     page.catalogue ??= await get('/api/catalogue');
@@ -28,9 +30,18 @@ async function load() {
     [page.day, page.stations, page.control, page.cells] = await Promise.all([of(''), of('/stations'), of('/control-cell'), of('/cells')]);
     if (mayWrite) page.uses = await usesOf(page.stations);
     show();
+    leadToPart();
   } catch (error) {
     if (!page.stations) draw(refusal(error));
   }
+}
+
+/** Once, where the address asks for the control cell. */
+function leadToPart() {
+  if (part !== 'control' || led) return;
+  led = true;
+  document.querySelector('.control')?.scrollIntoView();
+  document.getElementById('control-cell')?.focus();
 }
 
 /** The cells that lean on each reading. */

@@ -1,9 +1,9 @@
-/** What the Wall turns through: the places, the boards beside them, and the cells that are not ranked yet. */
+/** What the Wall turns through: the places, the boards beside them, and the cells that wait or broke. */
 import { pagesOf } from './pages.js';
 
 /**
  * @param {?object} state the leaderboard
- * @param {{rows: number, lines: number}} fit how many teams and how many waiting cells one screen holds
+ * @param {{rows: number, lines: number}} fit how many teams and how many lines about cells one screen holds
  * @returns {{kind: 'places' | 'beside' | 'waiting', teams: object[], cells: object[]}[]} at least one leaf
  */
 export function leavesOf(state, { rows, lines }) {
@@ -15,11 +15,28 @@ export function leavesOf(state, { rows, lines }) {
   return [...places, ...boards, ...waits];
 }
 
-/** Finished cells without a result that counts: what is being built needs no word on the Wall. */
+/**
+ * Finished cells without a result that counts, then those that broke: {labels, team, remark} for those of a team with one
+ * reason. What is being built needs no word on the Wall.
+ */
 export function waitingCells(teams) {
-  return teams.flatMap(team => team.cells
-    .filter(({ ranked, standing, remark }) => !ranked && standing !== 'failed' && remark && remark.key !== 'standing.building')
-    .map(cell => ({ ...cell, team })));
+  const all = teams.flatMap(team => byReason(team.cells.filter(isTold)).map(cells => ({
+    labels: cells.map(({ label }) => label), team, remark: cells[0].remark, failed: isFailed(cells[0]),
+  })));
+  return [...all.filter(({ failed }) => !failed), ...all.filter(({ failed }) => failed)];
+}
+
+const isTold = ({ ranked, remark }) => !ranked && remark && remark.key !== 'standing.building';
+
+const isFailed = ({ standing }) => standing === 'failed';
+
+function byReason(cells) {
+  const groups = new Map();
+  for (const cell of cells) {
+    const reason = JSON.stringify(cell.remark);
+    groups.set(reason, [...(groups.get(reason) ?? []), cell]);
+  }
+  return [...groups.values()];
 }
 
 const leaf = (kind, { teams = [], cells = [] }) => ({ kind, teams, cells });

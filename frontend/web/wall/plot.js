@@ -17,7 +17,7 @@ export function drawPlot(main, state, teams) {
     metric: state.metric,
     dots: teams.map(dotOf),
     rows: teams.length,
-    line: isWide() ? 0.5 : 0.78,
+    line: isWide() ? 0.5 : 0.82,
     grid: isWide(),
     axisHeight,
     sentence: t('page.wall.picture', { count: teams.filter(team => team.place != null).length, title: state.title, metric: `catalogue.metric.${state.metric}` }),

@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param metric key of what the day ranks by
  * @param figure what this cell is ranked by; null while it has none
- * @param missing what is still needed before this cell counts, most urgent first
+ * @param missing what is still needed before this cell counts, most urgent first; of a cell with a result, before the day's
+ *     ranking takes it
  * @param notes what a reader of the figure should know (no sweep, scaled far, dark current subtracted ...)
  * @param numbers what the result rests on, as the calculator takes it; null without a result
  */

@@ -12,6 +12,7 @@ final class Attention {
             IncidentMatters::of,
             LessonMatters::of,
             StationMatters::of,
+            ControlMatters::of,
             ReadingMatters::of,
             CellMatters::of,
             TeamMatters::of);

@@ -3,6 +3,7 @@ package org.berrywatt.server.desk;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.berrywatt.contract.CellStanding;
 import org.berrywatt.contract.IncidentAnswer;
@@ -23,6 +24,7 @@ import org.berrywatt.server.team.Team;
  * @param standings as on the leaderboard, by cell
  * @param signOffs of all teams, withdrawn and expired ones among them
  * @param incidents of the day, oldest first, corrected ones among them
+ * @param control the day's control cell
  * @param slots every stay on a heater
  * @param phones of all teams, as each was last heard of
  */
@@ -37,11 +39,16 @@ record DeskRecord(
         Map<UUID, CellStanding> standings,
         List<SignOffAnswer> signOffs,
         List<IncidentAnswer> incidents,
+        Optional<Cell> control,
         List<HeaterSlot> slots,
         List<Phone> phones) {
 
     List<RecordedReading> readingsOf(Cell cell) {
         return readings.getOrDefault(cell.id(), List.of());
+    }
+
+    Optional<Cell> cell(UUID id) {
+        return cells.stream().filter(cell -> cell.id().equals(id)).findFirst();
     }
 
     List<Cell> cellsOf(Team team) {

@@ -14,6 +14,7 @@ import org.berrywatt.server.cell.Cells;
 import org.berrywatt.server.labday.LabDays;
 import org.berrywatt.server.leaderboard.Leaderboards;
 import org.berrywatt.server.lesson.Lesson;
+import org.berrywatt.server.light.ControlCells;
 import org.berrywatt.server.light.Stations;
 import org.berrywatt.server.platform.Refusal;
 import org.berrywatt.server.reading.Readings;
@@ -31,6 +32,7 @@ class DeskRecords {
     private final Teams teams;
     private final Cells cells;
     private final Stations stations;
+    private final ControlCells controls;
     private final Readings readings;
     private final Leaderboards leaderboards;
     private final Safety safety;
@@ -42,6 +44,7 @@ class DeskRecords {
             Teams teams,
             Cells cells,
             Stations stations,
+            ControlCells controls,
             Readings readings,
             Leaderboards leaderboards,
             Safety safety,
@@ -51,6 +54,7 @@ class DeskRecords {
         this.teams = teams;
         this.cells = cells;
         this.stations = stations;
+        this.controls = controls;
         this.readings = readings;
         this.leaderboards = leaderboards;
         this.safety = safety;
@@ -75,6 +79,7 @@ class DeskRecords {
                 standings(labDayId),
                 safety.list(labDayId, teacher),
                 incidents.list(labDayId, teacher),
+                controls.ofLabDay(labDayId),
                 lesson.slots(labDayId),
                 lesson.phones(labDayId));
     }

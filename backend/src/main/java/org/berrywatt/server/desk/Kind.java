@@ -6,6 +6,8 @@ enum Kind {
     UNSIGNED("unsigned", Urgency.HURT, "signOff"),
     /** An accident or a near miss that was written down and that nobody has looked at. */
     INCIDENT("incident", Urgency.HURT, "openIncidents"),
+    /** Two cells are said to lie on one place of a heater: one is hot elsewhere. */
+    HEATER_TWICE("heaterTwice", Urgency.HURT, "openHeater"),
     /** A cell whose time on the heater is over. */
     TAKE_OUT("takeOut", Urgency.SPOILS, "openHeater"),
     /** A phone holds entries that the server refused. */
@@ -13,6 +15,8 @@ enum Kind {
     /** A station's light was read too long ago, or never, while cells are read there. */
     STATION_STALE("stationStale", Urgency.SPOILS, "openStation"),
     STATION_DARK("stationDark", Urgency.SPOILS, "openStation"),
+    /** The day ranks by the ratio to a control cell, and none is chosen. */
+    NO_CONTROL("noControl", Urgency.SPOILS, "openControl"),
     /** A number outside common practice that its writer confirmed. */
     UNUSUAL("unusual", Urgency.DOUBT, "openCell"),
     /** Two readings at one station soon after each other that differ. */

@@ -36,7 +36,7 @@ final class CellResults {
         Judged judged = rated.judged();
         CellStanding standing = rated.standing(rule.metric());
         if (judged instanceof Judged.Counts counts) {
-            return withResult(standing, rule, counts, notes(counts, course), numbers);
+            return withResult(standing, rule, rated, counts, notes(counts, course), numbers);
         }
         return judged instanceof Judged.Waiting waiting
                 ? withoutResult(standing, rule, waiting.missing())
@@ -50,6 +50,7 @@ final class CellResults {
     private static CellResultAnswer withResult(
             CellStanding standing,
             Rule rule,
+            Rated rated,
             Judged.Counts counts,
             List<Remark> notes,
             @Nullable NormalisationRequest numbers) {
@@ -71,7 +72,7 @@ final class CellResults {
                 result.powerDensityWm2().contributions().stream()
                         .map(CellResults::line)
                         .toList(),
-                List.of(),
+                Optional.ofNullable(rated.obstacle()).stream().toList(),
                 notes,
                 numbers);
     }

@@ -1,5 +1,7 @@
 package org.berrywatt.server.lesson;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.UUID;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.server.cell.Cell;
@@ -12,6 +14,9 @@ import org.springframework.stereotype.Component;
 @Component
 class HeaterPlaces {
 
+    /** Longer than a phone in the room's network takes (common practice, no source). */
+    private static final Duration LATE = Duration.ofMinutes(1);
+
     private final Cells cells;
     private final HeaterSlotRepository slots;
 
@@ -21,12 +26,15 @@ class HeaterPlaces {
     }
 
     /**
-     * Lets a cell be put where none lies, if it lies nowhere else.
+     * Lets a cell be put where none lies, if it lies nowhere else. What a phone without a network tells late has happened:
+     * it is kept also where another cell lies by now, and the teacher is told that two are said to lie there.
      *
      * @param replaces the entry that is corrected, which takes no place any more
+     * @param at when the server was told
      * @throws Refusal {@code heater.cellOn} or {@code heater.taken}
      */
-    void requireFree(Stay stay, Cell cell, @Nullable UUID replaces) {
+    void requireFree(Stay stay, Cell cell, @Nullable UUID replaces, Instant at) {
+        var late = replaces == null && stay.inAt().isBefore(at.minus(LATE));
         for (var other : slots.occupied(cell.labDayId())) {
             var view = other.view();
             if (view.id().equals(replaces)) {
@@ -35,7 +43,7 @@ class HeaterPlaces {
             if (view.cellId().equals(cell.id())) {
                 throw refusal(ProblemCode.HEATER_CELL_ON, view).value(cell.label());
             }
-            if (other.isAt(stay.heater(), stay.position())) {
+            if (!late && other.isAt(stay.heater(), stay.position())) {
                 throw refusal(ProblemCode.HEATER_TAKEN, view).value(labelOf(view));
             }
         }

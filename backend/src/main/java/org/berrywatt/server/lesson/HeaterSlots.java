@@ -36,7 +36,7 @@ class HeaterSlots {
      * Puts a cell on a heater, or corrects such an entry; for the cell's team and for teachers.
      *
      * @throws Refusal {@code labday.closed}, {@code zone.notSignedOff} unless the team was signed off for the heat when the
-     *     cell was put on ({@code zone.reasonNeeded} for a teacher), {@code heater.taken}, {@code heater.cellOn}, {@code
+     *     cell was put on ({@code zone.reasonNeeded} for a teacher), {@code heater.taken} unless that was a while ago, {@code heater.cellOn}, {@code
      *     replaced.already}, {@code lesson.full}, or when a field is refused
      */
     @Transactional

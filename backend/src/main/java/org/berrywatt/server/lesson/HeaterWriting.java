@@ -17,7 +17,10 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 
-/** Writes stays on heaters. The day is held alone meanwhile, so that no position and no cell is taken twice. */
+/**
+ * Writes stays on heaters. The day is held alone meanwhile, so that no cell is on twice, and no position by
+ * two who stand before it.
+ */
 @Component
 class HeaterWriting {
 
@@ -55,7 +58,7 @@ class HeaterWriting {
             requireSignedOff(stay, cell, caller, at);
         }
         if (stay.outAt() == null) {
-            places.requireFree(stay, cell, request.replaces());
+            places.requireFree(stay, cell, request.replaces(), at);
         }
         var slot = new HeaterSlotEntity(id, cell.labDayId(), stay, request.replaces(), caller.signature(), at);
         store.persist(slot);

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.labday.LabDay;
@@ -39,6 +40,20 @@ class LessonMattersTest {
     }
 
     @Test
+    void saysThatTwoCellsAreSaidToLieOnOnePlace() {
+        var other = slot("plate a", 1, NOON.plusSeconds(60 * 5));
+        assertThat(LessonMatters.of(at(6, List.of(slot(null), slot("Plate A", 2, NOON)), List.of())))
+                .isEmpty();
+        assertThat(LessonMatters.of(at(6, List.of(other, slot(null)), List.of())))
+                .singleElement()
+                .satisfies(matter -> {
+                    assertThat(matter.kind()).isEqualTo(Kind.HEATER_TWICE);
+                    assertThat(matter.since()).isEqualTo(other.inAt());
+                    assertThat(matter.values()).containsEntry("cell", "L1").containsEntry("position", 1);
+                });
+    }
+
+    @Test
     void namesAPhoneThatHoldsWhatTheServerRefused() {
         var phones = List.of(phone(List.of()), phone(List.of("labday.closed", "name.taken")));
         assertThat(LessonMatters.of(at(1, List.of(), phones))).singleElement().satisfies(matter -> {
@@ -62,6 +77,10 @@ class LessonMattersTest {
 
     private static HeaterSlot slot(@Nullable Instant outAt) {
         return new HeaterSlot(UUID.randomUUID(), CELL.id(), "Plate A", 1, 450, 30, NOON, outAt);
+    }
+
+    private static HeaterSlot slot(String heater, int position, Instant inAt) {
+        return new HeaterSlot(UUID.randomUUID(), CELL.id(), heater, position, 450, 30, inAt, null);
     }
 
     private static Phone phone(List<String> refused) {
@@ -92,6 +111,7 @@ class LessonMattersTest {
                 Map.of(),
                 List.of(),
                 List.of(),
+                Optional.empty(),
                 slots,
                 phones);
     }

@@ -71,6 +71,7 @@ class DayMetricTest {
         var control = day.cell(board.team, "C1", "15 x 15 mm");
         day.rule("ratioToControl.medianOfDeclared");
         assertThat(remark(cell)).contains("no control cell");
+        assertThat(board.missing(cell)).containsExactly("standing.noControl");
 
         day.control(control);
         assertThat(remark(cell)).contains("control cell C1 has none at “Yard” within 30 minutes");

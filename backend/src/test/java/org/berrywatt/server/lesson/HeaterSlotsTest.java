@@ -1,6 +1,7 @@
 package org.berrywatt.server.lesson;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.berrywatt.server.lesson.Heaters.answer;
 import static org.berrywatt.server.lesson.Heaters.put;
 import static org.berrywatt.server.lesson.Heaters.putIn;
@@ -9,6 +10,7 @@ import static org.berrywatt.server.lesson.Heaters.request;
 import java.time.Duration;
 import java.util.List;
 import java.util.UUID;
+import org.berrywatt.contract.HeaterSlotAnswer;
 import org.berrywatt.contract.HeaterSlotRequest;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.Typed;
@@ -67,6 +69,38 @@ class HeaterSlotsTest {
         assertThat(problem.detail())
                 .isEqualTo("Cell “S1” is already on Plate A, position 3."
                         + " Choose a free position, or take that cell out first.");
+    }
+
+    /** A phone without a network tells late what has happened: nothing of it may be lost. */
+    @Test
+    void keepsWhatAPhoneTellsLateAlsoWhereThePlaceIsTakenByThen() {
+        var there = answer(sloe, putIn(sloe, s1, "Plate A", 3));
+        var late = there.inAt().minusSeconds(90);
+
+        var slot = answer(elder, put(elder, request(e1, "Plate A", 3, "450", late, null)));
+
+        assertThat(slot.inAt()).isEqualTo(late);
+        assertThat(Heaters.of(bench.teacher, bench.day.id()))
+                .extracting(HeaterSlotAnswer::label, HeaterSlotAnswer::position)
+                .containsExactlyInAnyOrder(tuple("S1", 3), tuple("E1", 3));
+        assertThat(answer(elder, Heaters.takeOut(elder, slot.id(), null)).outAt())
+                .isNotNull();
+    }
+
+    @Test
+    void returnsALateEntryOfACellThatTheTeacherPutOnMeanwhileToBecomeItsCorrection() {
+        var there = answer(sloe, putIn(sloe, s1, "Plate A", 3));
+        var id = UUID.randomUUID();
+        var late = there.inAt().minusSeconds(90);
+        sloe.problem(
+                sloe.put(request(s1, "Plate A", 4, "450", late, null), "/api/heater-slots/{id}", id),
+                ProblemCode.HEATER_CELL_ON);
+
+        var corrected = answer(
+                sloe, sloe.put(request(s1, "Plate A", 4, "450", late, there.id()), "/api/heater-slots/{id}", id));
+
+        assertThat(corrected.position()).isEqualTo(4);
+        assertThat(corrected.inAt()).isEqualTo(late);
     }
 
     @Test
