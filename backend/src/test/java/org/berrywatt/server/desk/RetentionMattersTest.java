@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.berrywatt.server.labday.LabDay;
 import org.jspecify.annotations.Nullable;
@@ -66,6 +67,7 @@ class RetentionMattersTest {
                 Map.of(),
                 List.of(),
                 List.of(),
+                Optional.empty(),
                 List.of(),
                 List.of());
     }
