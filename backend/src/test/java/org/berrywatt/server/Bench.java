@@ -42,6 +42,15 @@ public final class Bench {
         return Objects.requireNonNull(day.code());
     }
 
+    /** The code by which a phone joins a team. */
+    public String codeOf(Api team) {
+        return teacher.answers(teacher.get("/api/labdays/{id}/teams", day.id()), TeamAnswer.class).stream()
+                .filter(each -> each.id().equals(teamId(team)))
+                .map(TeamAnswer::code)
+                .findFirst()
+                .orElseThrow();
+    }
+
     public static LabDayRequest dayRequest(String title) {
         return new LabDayRequest(
                 title,

@@ -2,8 +2,11 @@ package org.berrywatt.server;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Duration;
 import org.awaitility.Awaitility;
+import org.awaitility.core.ConditionFactory;
 import org.junit.jupiter.api.Test;
 
 /** What the server has acknowledged is still there, whoever was killed in between. */
@@ -12,54 +15,59 @@ class DurabilityIT {
     private static final String TEACHER = """
             {"key": "%s", "name": "Quince", "password": "four green glass doors"}""";
 
+    private final Path home = ServerProcess.newHome();
+
+    DurabilityIT() throws IOException {}
+
     @Test
     void keepsWhatItAcknowledgedWhenTheServerIsKilled() throws Exception {
-        var home = ServerProcess.newHome();
-        try (var first = ServerProcess.start(home).ready()) {
-            Browser.of(first).post("/api/access/setup", TEACHER.formatted(first.setupKey()));
+        try (var first = serverWithATeacher()) {
             first.kill();
         }
         try (var second = ServerProcess.start(home).ready()) {
-            assertThat(second.get("/api/access").body()).contains("\"setupNeeded\":false");
+            assertThat(hasATeacher(second)).isTrue();
         }
     }
 
     @Test
     void keepsWhatItAcknowledgedWhenServerAndDatabaseAreKilledTogether() throws Exception {
-        var home = ServerProcess.newHome();
-        try (var first = ServerProcess.start(home).ready()) {
-            Browser.of(first).post("/api/access/setup", TEACHER.formatted(first.setupKey()));
+        try (var first = serverWithATeacher()) {
             var database = ServerProcess.databaseOf(home);
             first.kill();
-            database.destroyForcibly();
-            database.onExit().join();
+            kill(database);
         }
         try (var second = ServerProcess.start(home).ready()) {
-            assertThat(second.get("/api/access").body()).contains("\"setupNeeded\":false");
+            assertThat(hasATeacher(second)).isTrue();
         }
     }
 
     @Test
-    void bringsTheDatabaseBackWhenItAloneIsKilled() throws Exception {
-        var home = ServerProcess.newHome();
-        try (var server = ServerProcess.start(home).ready()) {
-            Browser.of(server).post("/api/access/setup", TEACHER.formatted(server.setupKey()));
-            var database = ServerProcess.databaseOf(home);
-            database.destroyForcibly();
-            database.onExit().join();
-            Awaitility.await()
-                    .atMost(Duration.ofMinutes(1))
-                    .until(() -> server.get("/api/access").body().contains("\"setupNeeded\":false"));
-        }
-    }
-
-    @Test
-    void leavesNoDatabaseProcessBehindWhenItIsEnded() throws Exception {
-        var home = ServerProcess.newHome();
-        try (var server = ServerProcess.start(home).ready()) {
+    void bringsTheDatabaseBackWhenItAloneIsKilledAndLeavesNoProcessOfItBehind() throws Exception {
+        try (var server = serverWithATeacher()) {
+            kill(ServerProcess.databaseOf(home));
+            soon().until(() -> hasATeacher(server));
             var database = ServerProcess.databaseOf(home);
             server.end();
-            Awaitility.await().atMost(Duration.ofMinutes(1)).until(() -> !database.isAlive());
+            soon().until(() -> !database.isAlive());
         }
+    }
+
+    private ServerProcess serverWithATeacher() throws Exception {
+        var server = ServerProcess.start(home).ready();
+        Browser.of(server).post("/api/access/setup", TEACHER.formatted(server.setupKey()));
+        return server;
+    }
+
+    private static boolean hasATeacher(ServerProcess server) throws Exception {
+        return server.get("/api/access").body().contains("\"setupNeeded\":false");
+    }
+
+    private static void kill(ProcessHandle process) {
+        process.destroyForcibly();
+        process.onExit().join();
+    }
+
+    private static ConditionFactory soon() {
+        return Awaitility.await().atMost(Duration.ofMinutes(1));
     }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayDeque;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -29,7 +30,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 /** A headless Chromium with a profile of its own: a phone, a laptop or the projector. */
 public final class Device implements AutoCloseable {
 
-    private static final Duration PATIENCE = Duration.ofSeconds(20);
+    private static final Duration PATIENCE = Duration.ofSeconds(40);
     private static final List<String> FLAGS = List.of(
             "--headless=new",
             "--no-sandbox",
@@ -65,7 +66,43 @@ public final class Device implements AutoCloseable {
         show(width, height, 1, false);
     }
 
+    /** Wants the page in {@code light} or {@code dark}, and without motion. */
+    public void prefer(String scheme) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of(
+                        "features",
+                        List.of(
+                                Map.of("name", "prefers-color-scheme", "value", scheme),
+                                Map.of("name", "prefers-reduced-motion", "value", "reduce"))));
+    }
+
+    /** Goes off the network, or comes back. */
+    public void offline(boolean away) {
+        driver.executeCdpCommand("Network.enable", Map.of());
+        driver.executeCdpCommand(
+                "Network.emulateNetworkConditions",
+                Map.of("offline", away, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+    }
+
+    /** Forgets who it is and all that pages kept in it. */
+    public void forget(String origin) {
+        open("about:blank");
+        driver.executeCdpCommand("Storage.clearDataForOrigin", Map.of("origin", origin, "storageTypes", "all"));
+    }
+
+    /** Sends a body as a page of this origin would, with its CSRF token; the status of the answer. */
+    public Object post(String path, String json) {
+        return driver.executeAsyncScript("""
+                const [path, body, done] = arguments;
+                const token = () => document.cookie.match(/XSRF-TOKEN=([^;]+)/)[1];
+                fetch('/api/access')
+                  .then(() => fetch(path, { method: 'POST', body, headers: { 'Content-Type': 'application/json', 'X-XSRF-TOKEN': token() } }))
+                  .then(it => done(it.status));""", path, json);
+    }
+
     private void show(int width, int height, double scale, boolean touch) {
+        driver.executeCdpCommand("Emulation.setScrollbarsHidden", Map.of("hidden", true));
         driver.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
                 Map.of("width", width, "height", height, "deviceScaleFactor", scale, "mobile", touch));
@@ -136,11 +173,28 @@ public final class Device implements AutoCloseable {
                 .toList();
     }
 
-    /** Keeps a picture of the page as it is for people to look at. */
+    /** Keeps a picture of what the screen shows for people to look at. */
     public void picture(String name) {
+        keep(name, driver.getScreenshotAs(OutputType.BYTES));
+    }
+
+    /** Keeps a picture of the page from its top to its end. */
+    public void wholePicture(String name) {
+        var shot = driver.executeCdpCommand(
+                "Page.captureScreenshot", Map.of("captureBeyondViewport", true, "clip", extent()));
+        keep(name, Base64.getDecoder().decode(String.valueOf(shot.get("data"))));
+    }
+
+    private Map<String, Object> extent() {
+        var size = (Map<?, ?>)
+                driver.executeCdpCommand("Page.getLayoutMetrics", Map.of()).get("cssContentSize");
+        return Map.of("x", 0, "y", 0, "width", size.get("width"), "height", size.get("height"), "scale", 1);
+    }
+
+    private static void keep(String name, byte[] picture) {
         try {
             var folder = Files.createDirectories(Path.of("target", "pictures"));
-            Files.write(folder.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+            Files.write(folder.resolve(name + ".png"), picture);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
