@@ -142,7 +142,8 @@ final class PictureDay {
         var station = kind.equals("dark") ? null : window;
         accept(
                 team,
-                new ReadingRequest(cell, kind, station, voltage, current, points, true, null, Bench.NOTICED),
+                new ReadingRequest(
+                        cell, kind, station, voltage, current, null, null, points, true, null, null, Bench.NOTICED),
                 "readings/" + UUID.randomUUID());
     }
 
