@@ -69,9 +69,9 @@ record Model(
                 Map.of(
                         Measurand.CURRENT_DENSITY, density,
                         Measurand.VOLTAGE, voltage,
-                        Measurand.FILL_FACTOR, scaling.fillFactor().then(part -> Math.min(1, part)),
+                        Measurand.FILL_FACTOR, scaling.fillFactor().then(part -> Math.min(1, Math.max(0, part))),
                         Measurand.POWER_DENSITY,
-                                scaling.peakPart().times(voltage).times(density),
+                                scaling.peakPart().times(voltage).times(density).atLeastZero(),
                         Measurand.EFFICIENCY, efficiency));
     }
 
