@@ -38,7 +38,7 @@ function placed(standing, { leaderboard }) {
   const teams = leaderboard.teams.length;
   return html`<p class="figure">${place(own)} <span class="unit">${t('page.bench.ofTeams', { teams })}</span></p>
     ${placeLow !== placeHigh ? html`<p>${t('page.bench.placeRange', { low: place(placeLow), high: place(placeHigh) })}</p>` : nothing}
-    ${figure ? html`<p class="soft">${t('page.bench.teamFigure', rankedTexts(figure))}</p>` : nothing}
+    ${figure ? html`<p class="soft">${t(figure.high > 0 ? 'page.bench.teamFigure' : 'page.bench.teamNothing', rankedTexts(figure))}</p>` : nothing}
     ${ahead(standing, leaderboard.teams)}`;
 }
 

@@ -55,13 +55,19 @@ final class Inspection {
     private static final String MOVING = "return document.getAnimations()"
             + ".filter(it => it.effect.getComputedTiming().duration > 1).map(it => it.effect.target.className)";
 
-    /** Waits until the page is drawn at its size, charts included, which follow a frame or two later. */
+    /** Waits until the page is drawn at its size, charts included, which follow a frame or two later, and stands still. */
     private static final String DRAWN = """
             const done = arguments[0];
             const fits = canvas => Math.abs(canvas.width / devicePixelRatio - canvas.clientWidth) < 2;
-            const look = left => requestAnimationFrame(() => (left && ![...document.querySelectorAll('canvas')].every(fits)
-              ? look(left - 1) : requestAnimationFrame(done)));
-            requestAnimationFrame(() => look(60));""";
+            const shape = () => [...document.querySelectorAll('main, main *')]
+              .reduce((sum, it) => { const { top, width } = it.getBoundingClientRect(); return sum + top + 3 * width; }, 0);
+            const look = (left, before, still) => requestAnimationFrame(() => {
+              const now = shape();
+              const calm = now === before && document.getAnimations().length === 0 && [...document.querySelectorAll('canvas')].every(fits);
+              if (left === 0 || (calm && still === 2)) done();
+              else look(left - 1, now, calm ? still + 1 : 0);
+            });
+            look(60, NaN, 0);""";
 
     private final Device device;
     private final String axe;
