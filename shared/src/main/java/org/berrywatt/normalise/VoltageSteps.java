@@ -7,7 +7,7 @@ final class VoltageSteps {
     private VoltageSteps() {}
 
     static Stream<Step> of(CellMeasurement cell, Model model) {
-        return Stream.of(loaded(cell.underLight(), model), scaled(cell, model), temperature(cell, model))
+        return Stream.of(loaded(cell.underLight(), model), scaled(model), temperature(cell, model))
                 .flatMap(steps -> steps);
     }
 
@@ -23,7 +23,7 @@ final class VoltageSteps {
                 : Stream.empty();
     }
 
-    private static Stream<Step> scaled(CellMeasurement cell, Model model) {
+    private static Stream<Step> scaled(Model model) {
         var fitted = model.fitted() ? Stream.of(fitted(model)) : Stream.<Step>empty();
         return Stream.concat(
                 fitted, Stream.ofNullable(model.scaling().between()).map(laws -> between(laws, model)));
