@@ -46,7 +46,8 @@ final class Validation {
                 new Section(
                         "Speed",
                         "Ratios within one run, each from its least disturbed iteration; times depend on the machine.",
-                        Ratios.read(benchmarks).rows()));
+                        Stream.concat(Ratios.read(benchmarks).rows().stream(), BoardMemory.rows().stream())
+                                .toList()));
     }
 
     private static List<String> lines(List<Section> sections) {
