@@ -1,25 +1,15 @@
 package org.berrywatt.normalise;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.SplittableRandom;
-import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
-import org.berrywatt.curve.SweepFigures;
-import org.berrywatt.light.Lamp;
 import org.berrywatt.uncertainty.Contribution;
-import org.berrywatt.uncertainty.Deviates;
 import org.berrywatt.uncertainty.Estimate;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class NormalisationTest {
-
     @Test
     void multipliesFillFactorVoltageAndCurrentDensityWhenTheLightIsTheReference() {
         // common practice, no source: 0.40 V, 1.0 mA/cm², FF 0.50 at 1000 W/m² are 0.20 %
@@ -144,23 +134,6 @@ class NormalisationTest {
     }
 
     @Test
-    void notesScalingByMoreThanThirtyPercentAndFlagsMoreThanThreefold() {
-        assertThat(noteKeys(Measured.sunlight(100 / 1.29))).doesNotContain("note.scaled", "note.scaledFar");
-        assertThat(noteKeys(Measured.sunlight(100 / 1.31))).contains("note.scaled");
-        assertThat(noteKeys(Measured.sunlight(131))).contains("note.scaled");
-        assertThat(noteKeys(Measured.sunlight(100 / 2.9))).contains("note.scaled");
-        assertThat(noteKeys(Measured.sunlight(100 / 3.1)))
-                .contains("note.scaledFar")
-                .doesNotContain("note.scaled");
-    }
-
-    @Test
-    void notesAStationWhoseReadingIsOld() {
-        assertThat(noteKeys(Measured.light(Lamp.SUN, 100, true))).contains("note.stationStale");
-        assertThat(noteKeys(Measured.light(Lamp.SUN, 100, false))).doesNotContain("note.stationStale");
-    }
-
-    @Test
     void namesWhatOtherCellsShare() {
         var result = Normalisation.of(Measured.cell(), Measured.REFERENCE);
         assertThat(result.shared())
@@ -170,124 +143,10 @@ class NormalisationTest {
         assertThat(result.shared()).allMatch(part -> part.powerDensityWm2() < 0);
     }
 
-    @Test
-    void refusesWhatHasNoResultNamingValueAndLimit() {
-        assertRefused("area", "(0, ∞), not 0.0", () -> result(Measured.spot(1e-4, 0.4), null, Estimate.exact(0), 100));
-        assertRefused(
-                "area",
-                "(0, ∞), not -1.0E-4",
-                () -> result(Measured.spot(1e-4, 0.4), null, Estimate.exact(-1e-4), 100));
-        assertRefused("voltage", "(0, ∞), not 0.0", () -> result(Measured.spot(1e-4, 0), null, Measured.AREA, 100));
-        assertRefused("voltage", "(0, ∞), not -0.1", () -> result(Measured.spot(1e-4, -0.1), null, Measured.AREA, 100));
-        assertRefused("current", "(0, ∞), not 0.0", () -> result(Measured.spot(0, 0.4), null, Measured.AREA, 100));
-        assertRefused(
-                "photocurrent",
-                "(0, ∞)",
-                () -> result(Measured.spot(1e-4, 0.4), Measured.shown(2e-4), Measured.AREA, 100));
-        assertRefused(
-                "effectiveIrradiance",
-                "[0.01, 5000]",
-                () -> result(Measured.spot(1e-4, 0.4), null, Measured.AREA, 0.001));
-        assertRefused(
-                "effectiveIrradiance",
-                "[0.01, 5000]",
-                () -> result(Measured.spot(1e-4, 0.4), null, Measured.AREA, 5_001));
-        assertRefused("reading", "(-∞, ∞), not NaN", () -> new Shown(Double.NaN, 0, 0));
-        assertRefused("accuracy", "[0, ∞), not NaN", () -> new Shown(1, Double.NaN, 0));
-        assertRefused("resolution", "[0, ∞), not -1.0", () -> new Shown(1, 0, -1));
-        assertRefused(
-                "burden",
-                "[0, ∞), not -1.0",
-                () -> new SpotReading(Measured.shown(1), Measured.shown(1), -1, Double.POSITIVE_INFINITY));
-        assertRefused("referenceIrradiance", "(0, ∞), not 0.0", () -> new Reference(0, 1));
-        assertRefused("referenceArea", "(0, ∞), not NaN", () -> new Reference(1, Double.NaN));
-    }
-
-    @ParameterizedTest
-    @ValueSource(longs = {11, 12, 13})
-    void answersWithFiniteNumbersOrRefuses(long seed) {
-        var random = new SplittableRandom(seed);
-        for (int i = 0; i < 300; i++) {
-            var cell = anyCell(random);
-            try {
-                var result = Normalisation.of(cell, Measured.REFERENCE);
-                assertFinite(result);
-            } catch (NormalisationRefused refused) {
-                assertThat(refused.limit()).isNotBlank();
-            }
-        }
-    }
-
-    private static CellMeasurement anyCell(SplittableRandom random) {
-        var lamp = List.of(Lamp.values()).get(random.nextInt(Lamp.values().length));
-        var light = Measured.light(lamp, Math.pow(10, random.nextDouble(-2, 3.5)), random.nextBoolean());
-        var area = Math.pow(10, random.nextDouble(-6, -1));
-        var current = Math.pow(10, random.nextDouble(-9, 0));
-        var voltage = Math.pow(10, random.nextDouble(-4, 0));
-        var spot = new SpotReading(
-                new Shown(current, current * random.nextDouble(3), current * random.nextDouble()),
-                new Shown(voltage, voltage * random.nextDouble(3), voltage * random.nextDouble()),
-                Math.pow(10, random.nextDouble(0, 4)),
-                Double.POSITIVE_INFINITY);
-        return Measured.cell(
-                random.nextBoolean() ? spot : Measured.sweep(current, voltage, random.nextDouble(0.2, 0.9)),
-                random.nextBoolean() ? null : Measured.shown(current * random.nextDouble(-1, 1)),
-                new Estimate(area, area * random.nextDouble(0.5)),
-                light);
-    }
-
-    private static void assertFinite(Result result) {
-        assertThat(List.of(
-                        result.currentDensityAm2(),
-                        result.openCircuitVoltageV(),
-                        result.fillFactor(),
-                        result.powerDensityWm2().estimate(),
-                        result.powerAtReferenceAreaW()))
-                .allMatch(estimate -> estimate.value() > 0 && Double.isFinite(estimate.standardUncertainty()));
-        assertThat(result.fillFactor().value()).isBetween(0.0, 1.0);
-        assertThat(result.steps()).allMatch(step -> !step.result().contains("NaN"));
-    }
-
-    /** Two points beside the peak leave its power open by half or more, and a normal distribution does not end at 0. */
-    @Test
-    void drawsNoPowerBelowZeroHoweverPoorTheSweep() {
-        var known = Measured.sweep(100e-6, 0.4, 0.4).figures();
-        var figures = new SweepFigures(
-                known.shortCircuitCurrentA(),
-                known.openCircuitVoltageV(),
-                new Estimate(16e-6, 8e-6),
-                known.fillFactor(),
-                known.shuntConductanceS(),
-                known.peakBracketed(),
-                known.hysteresis());
-        var result = result(new LoadSweep(figures, List.of()), null, Measured.AREA, 100);
-
-        assertThat(Arrays.stream(result.trials(Measurand.POWER_DENSITY, new Deviates(1, 10_000), "cell")))
-                .allMatch(power -> power >= 0);
-    }
-
-    private static Result result(UnderLight underLight, @Nullable Shown dark, Estimate area, double irradianceWm2) {
-        return Normalisation.of(
-                Measured.cell(underLight, dark, area, Measured.sunlight(irradianceWm2)), Measured.REFERENCE);
-    }
-
-    private static List<String> noteKeys(LightAtCell light) {
-        return Normalisation.of(Measured.in(light), Measured.REFERENCE).notes().stream()
-                .map(Note::key)
-                .toList();
-    }
-
     private static double share(Result result, String input) {
         return result.powerDensityWm2().contributions().stream()
                 .filter(contribution -> contribution.input().name().equals(input))
                 .mapToDouble(Contribution::share)
                 .sum();
-    }
-
-    private static void assertRefused(String quantity, String part, ThrowingCallable call) {
-        assertThatExceptionOfType(NormalisationRefused.class)
-                .isThrownBy(call)
-                .withMessageContaining(part)
-                .satisfies(refused -> assertThat(refused.quantity()).isEqualTo(quantity));
     }
 }

@@ -15,6 +15,7 @@ import org.berrywatt.normalise.NormalisationRefused;
 import org.berrywatt.normalise.Reference;
 import org.berrywatt.normalise.Result;
 import org.berrywatt.quantity.TypedArea;
+import org.berrywatt.server.worked.Worked;
 import org.berrywatt.uncertainty.Deviates;
 import org.berrywatt.uncertainty.Estimate;
 import org.jspecify.annotations.Nullable;

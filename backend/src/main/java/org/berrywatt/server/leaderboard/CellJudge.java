@@ -15,6 +15,7 @@ import org.berrywatt.reading.Classification;
 import org.berrywatt.reading.SolarClass;
 import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.labday.LabDay;
+import org.berrywatt.server.worked.Worked;
 import org.berrywatt.uncertainty.Deviates;
 
 /** Makes of a cell's records either a result or what is missing for one. */
@@ -87,7 +88,7 @@ final class CellJudge {
                 .map(Remarks::classified);
         Stream<Remark> sweep = gathered.evidence().passedOver().map(reading -> Remarks.SWEEP_STANDS).stream();
         Stream<Remark> toggles = gathered.evidence().toggles().map(reading -> Remarks.TOGGLES_HELD).stream();
-        Stream<Remark> notes = result.notes().stream().map(Remarks::note);
+        Stream<Remark> notes = Worked.notes(result.notes());
         return new Judged.Counts(
                 gathered.cell(),
                 EvaluatedReading.of(gathered.cell().id(), result, deviates),

@@ -3,21 +3,17 @@ package org.berrywatt.server.leaderboard;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.berrywatt.contract.BudgetLine;
 import org.berrywatt.contract.CellResultAnswer;
 import org.berrywatt.contract.CellStanding;
 import org.berrywatt.contract.Figure;
 import org.berrywatt.contract.Remark;
-import org.berrywatt.contract.StepAnswer;
 import org.berrywatt.contract.calculation.NormalisationRequest;
 import org.berrywatt.leaderboard.Rule;
 import org.berrywatt.normalise.Evaluation;
 import org.berrywatt.normalise.Measurand;
 import org.berrywatt.normalise.Result;
-import org.berrywatt.normalise.Step;
-import org.berrywatt.uncertainty.Contribution;
+import org.berrywatt.server.worked.Worked;
 import org.berrywatt.uncertainty.Estimate;
-import org.berrywatt.uncertainty.Input;
 import org.jspecify.annotations.Nullable;
 
 /** A judged cell with its worked calculation. */
@@ -62,16 +58,14 @@ final class CellResults {
                 standing.remark(),
                 rule.metric().key(),
                 standing.figure(),
-                Figures.of(result.irradiance().effectiveWm2()),
+                Worked.figure(result.irradiance().effectiveWm2()),
                 figure(counts, Measurand.CURRENT_DENSITY),
                 figure(counts, Measurand.VOLTAGE),
                 figure(counts, Measurand.FILL_FACTOR),
                 standing.powerDensityWm2(),
                 atReferenceArea(counts),
-                result.steps().stream().map(CellResults::step).toList(),
-                result.powerDensityWm2().contributions().stream()
-                        .map(CellResults::line)
-                        .toList(),
+                Worked.steps(result.steps()),
+                Worked.budget(result.powerDensityWm2()),
                 Optional.ofNullable(rated.obstacle()).stream().toList(),
                 notes,
                 numbers);
@@ -79,7 +73,7 @@ final class CellResults {
 
     private static Figure figure(Judged.Counts counts, Measurand measurand) {
         Evaluation evaluation = counts.result().evaluation();
-        return Figures.of(
+        return Worked.figure(
                 evaluation.budget(measurand).estimate(),
                 evaluation.interval(
                         measurand,
@@ -90,7 +84,7 @@ final class CellResults {
     private static Figure atReferenceArea(Judged.Counts counts) {
         Estimate power = counts.result().powerAtReferenceAreaW();
         double areaM2 = power.value() / counts.result().powerDensityWm2().value();
-        return Figures.of(power, counts.reading().powerDensity().interval().times(areaM2));
+        return Worked.figure(power, counts.reading().powerDensity().interval().times(areaM2));
     }
 
     private static CellResultAnswer withoutResult(CellStanding standing, Rule rule, List<Remark> missing) {
@@ -112,21 +106,5 @@ final class CellResults {
                 missing,
                 List.of(),
                 null);
-    }
-
-    private static StepAnswer step(Step step) {
-        return new StepAnswer(step.key(), step.formula(), step.substituted(), step.result());
-    }
-
-    private static BudgetLine line(Contribution contribution) {
-        Input input = contribution.input();
-        return new BudgetLine(
-                input.name(),
-                input.value(),
-                input.unit(),
-                input.standardUncertainty(),
-                input.shape().key(),
-                contribution.sensitivity(),
-                contribution.share());
     }
 }

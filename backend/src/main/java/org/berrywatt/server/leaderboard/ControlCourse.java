@@ -20,6 +20,7 @@ import org.berrywatt.light.LitCurrent;
 import org.berrywatt.reading.Terminals;
 import org.berrywatt.server.cell.Cell;
 import org.berrywatt.server.light.Station;
+import org.berrywatt.server.worked.Worked;
 import org.berrywatt.uncertainty.Estimate;
 import org.jspecify.annotations.Nullable;
 
@@ -76,8 +77,8 @@ record ControlCourse(DayRecord day, Estimate darkA, Map<Station, List<LitReading
                 readings.stream()
                         .map(reading -> new ControlCellAnswer.ControlReading(
                                 reading.at(),
-                                Figures.of(photocurrentA(reading)),
-                                Figures.of(reading.light().effectiveWm2())))
+                                Worked.figure(photocurrentA(reading)),
+                                Worked.figure(reading.light().effectiveWm2())))
                         .toList(),
                 driftPerHour(readings));
     }
@@ -86,7 +87,7 @@ record ControlCourse(DayRecord day, Estimate darkA, Map<Station, List<LitReading
         var instants = readings.stream().map(LitReading::at).distinct().count();
         return instants < 2
                 ? null
-                : Figures.of(ControlCell.driftPerHour(readings.stream()
+                : Worked.figure(ControlCell.driftPerHour(readings.stream()
                         .map(reading -> new ControlReading(reading.at(), photocurrentA(reading)))
                         .toList()));
     }
@@ -97,8 +98,8 @@ record ControlCourse(DayRecord day, Estimate darkA, Map<Station, List<LitReading
         return new Check(
                 one.name(),
                 other.name(),
-                Figures.of(found.lightRatio()),
-                Figures.of(found.currentRatio()),
+                Worked.figure(found.lightRatio()),
+                Worked.figure(found.currentRatio()),
                 found.agrees());
     }
 

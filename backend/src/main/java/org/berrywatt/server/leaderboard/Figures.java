@@ -5,18 +5,13 @@ import org.berrywatt.contract.RankedFigure;
 import org.berrywatt.leaderboard.Metric;
 import org.berrywatt.leaderboard.Score;
 import org.berrywatt.leaderboard.TeamFigure;
-import org.berrywatt.uncertainty.Estimate;
-import org.berrywatt.uncertainty.Interval;
+import org.berrywatt.server.worked.Worked;
 import org.jspecify.annotations.Nullable;
 
-/** Estimates as they travel. */
+/** What cells and teams are ranked by, as it travels. */
 final class Figures {
 
     private Figures() {}
-
-    static Figure of(Estimate estimate) {
-        return new Figure(estimate.value(), estimate.standardUncertainty(), estimate.low(), estimate.high());
-    }
 
     /** What a cell is ranked by. */
     static RankedFigure of(Score.Found found, Metric metric) {
@@ -29,12 +24,7 @@ final class Figures {
     }
 
     static Figure of(Score.Found found) {
-        return of(found.estimate(), found.interval());
-    }
-
-    /** With the interval that the trials found. */
-    static Figure of(Estimate estimate, Interval interval) {
-        return new Figure(estimate.value(), estimate.standardUncertainty(), interval.low(), interval.high());
+        return Worked.figure(found.estimate(), found.interval());
     }
 
     /** What a team is ranked by. */

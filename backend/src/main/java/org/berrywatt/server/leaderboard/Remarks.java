@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import org.berrywatt.contract.Remark;
 import org.berrywatt.leaderboard.Obstacle;
 import org.berrywatt.light.Linearity;
-import org.berrywatt.normalise.Note;
 import org.berrywatt.reading.Classification;
 import org.berrywatt.reading.Covered;
 import org.berrywatt.reading.Decider;
@@ -110,10 +109,6 @@ final class Remarks {
     private static double hours(Duration age) {
         double hours = age.toMinutes() / 60.0;
         return hours < 10 ? Math.rint(10 * hours) / 10 : Math.rint(hours);
-    }
-
-    static Remark note(Note note) {
-        return new Remark(note.key(), Map.copyOf(note.values()));
     }
 
     /** A refill is no secret: the result says how often. */

@@ -1,4 +1,4 @@
-package org.berrywatt.server.calculator;
+package org.berrywatt.server.worked;
 
 import java.util.List;
 import java.util.Map;
@@ -14,21 +14,21 @@ import org.berrywatt.uncertainty.Contribution;
 import org.berrywatt.uncertainty.Estimate;
 import org.berrywatt.uncertainty.Interval;
 
-/** A worked result as it travels. */
-final class Worked {
+/** Estimates, steps, budgets and notes as they travel. */
+public final class Worked {
 
     private Worked() {}
 
-    static Figure figure(Estimate estimate) {
+    public static Figure figure(Estimate estimate) {
         return new Figure(estimate.value(), estimate.standardUncertainty(), estimate.low(), estimate.high());
     }
 
     /** With the interval that the trials found. */
-    static Figure figure(Estimate estimate, Interval interval) {
+    public static Figure figure(Estimate estimate, Interval interval) {
         return new Figure(estimate.value(), estimate.standardUncertainty(), interval.low(), interval.high());
     }
 
-    static Figure times(Figure figure, double factor) {
+    public static Figure times(Figure figure, double factor) {
         return new Figure(
                 figure.value() * factor,
                 figure.standardUncertainty() * factor,
@@ -36,17 +36,17 @@ final class Worked {
                 figure.high() * factor);
     }
 
-    static List<StepAnswer> steps(List<Step> steps) {
+    public static List<StepAnswer> steps(List<Step> steps) {
         return steps.stream()
                 .map(step -> new StepAnswer(step.key(), step.formula(), step.substituted(), step.result()))
                 .toList();
     }
 
-    static List<BudgetLine> budget(Budget budget) {
+    public static List<BudgetLine> budget(Budget budget) {
         return budget.contributions().stream().map(Worked::line).toList();
     }
 
-    static Stream<Remark> notes(List<Note> notes) {
+    public static Stream<Remark> notes(List<Note> notes) {
         return notes.stream().map(note -> new Remark(note.key(), Map.copyOf(note.values())));
     }
 
