@@ -11,6 +11,8 @@ import java.util.stream.Stream;
 import org.berrywatt.contract.CellEventRequest;
 import org.berrywatt.contract.EntryRequest;
 import org.berrywatt.contract.FinalRequest;
+import org.berrywatt.contract.FindingsDaysRequest;
+import org.berrywatt.contract.FindingsTableRequest;
 import org.berrywatt.contract.OutcomeRequest;
 import org.berrywatt.contract.PlanChangeRequest;
 import org.berrywatt.contract.PlanRequest;
@@ -50,7 +52,7 @@ final class Doors {
     }
 
     Map<String, Function<Api, MvcTestResult>> all() {
-        return Stream.of(ofTheDay(), ofTeams(), ofPlans(), ofCells(), light.all(), lesson.all(), ofEverybody())
+        return Stream.of(ofTheDay(), ofTeams(), ofPlans(), ofManyCells(), ofCells(), light.all(), lesson.all(), ofEverybody())
                 .flatMap(doors -> doors.entrySet().stream())
                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
     }
@@ -81,6 +83,7 @@ final class Doors {
                         "PUT /api/labdays/{id}/desk/put-off",
                         by -> by.put(new PutOffRequest("quiet.x", 10), "/api/labdays/{id}/desk/put-off", day())),
                 entry("GET /api/labdays/{id}/findings", by -> by.get("/api/labdays/{id}/findings", day())),
+                entry("GET /api/labdays/{id}/curves", by -> by.get("/api/labdays/{id}/curves", day())),
                 entry("GET /api/labdays/{id}/leaderboard", by -> by.get("/api/labdays/{id}/leaderboard", day())),
                 entry("GET /api/labdays/{id}/room", by -> by.get("/api/labdays/{id}/room", day())));
     }
@@ -105,6 +108,20 @@ final class Doors {
                 "PUT /api/labdays/{labDayId}/plan/changes/{id}", this::changePlan,
                 "PUT /api/planned-cells/{id}",
                         by -> by.put(new PlannedCellRequest(cell, null), "/api/planned-cells/{id}", fresh()));
+    }
+
+    /** A look that nobody asked for cannot be found. */
+    private Map<String, Function<Api, MvcTestResult>> ofManyCells() {
+        var table = new FindingsTableRequest("dye,power", null, null, null, null, null);
+        return Map.of(
+                "POST /api/findings/days",
+                        by -> by.post(new FindingsDaysRequest(List.of(), "power", null), "/api/findings/days"),
+                "POST /api/findings/table", by -> by.post(table, "/api/findings/table"),
+                "POST /api/findings/table/look", by -> by.post(table, "/api/findings/table/look"),
+                "GET /api/findings/runs/{id}", by -> by.get("/api/findings/runs/{id}", fresh()),
+                "GET /api/findings/runs/{id}/answer", by -> by.get("/api/findings/runs/{id}/answer", fresh()),
+                "PUT /api/findings/runs/{id}/end",
+                        by -> by.put(new EntryRequest(true), "/api/findings/runs/{id}/end", fresh()));
     }
 
     private Map<String, Function<Api, MvcTestResult>> ofCells() {

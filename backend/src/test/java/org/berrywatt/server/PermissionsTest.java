@@ -41,6 +41,13 @@ class PermissionsTest {
             GET  /api/labdays/{id}/desk,                        401, 403, 403, 403, 200
             PUT  /api/labdays/{id}/desk/put-off,                401, 403, 403, 403, 200
             GET  /api/labdays/{id}/findings,                    401, 403, 200, 200, 200
+            GET  /api/labdays/{id}/curves,                      401, 403, 200, 200, 200
+            POST /api/findings/days,                            401, 403, 403, 403, 422
+            POST /api/findings/table,                           401, 403, 403, 403, 422
+            POST /api/findings/table/look,                      401, 403, 403, 403, 200
+            GET  /api/findings/runs/{id},                       401, 403, 403, 403, 404
+            GET  /api/findings/runs/{id}/answer,                401, 403, 403, 403, 404
+            PUT  /api/findings/runs/{id}/end,                   401, 403, 403, 403, 404
             GET  /api/labdays/{id}/leaderboard,                 200, 200, 200, 200, 200
             GET  /api/labdays/{id}/room,                        200, 200, 200, 200, 200
             GET  /api/labdays/{labDayId}/teams,                 401, 403, 200, 200, 200

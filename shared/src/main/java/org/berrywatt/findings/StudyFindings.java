@@ -20,7 +20,17 @@ public record StudyFindings(
 
     /** Looks at every parameter; the same study and the same resampling give the same findings. */
     public static StudyFindings of(Study study, Resampling resampling) {
+        return of(study, resampling, () -> {});
+    }
+
+    /**
+     * The same, telling how far it has come.
+     *
+     * @param step called once before every parameter is looked at, and what it throws ends the work
+     */
+    public static StudyFindings of(Study study, Resampling resampling, Runnable step) {
         List<Look> looks = study.factors().stream()
+                .peek(factor -> step.run())
                 .map(factor -> Look.at(study, factor, resampling))
                 .toList();
         Confounding confounding = Confounding.among(

@@ -3,7 +3,6 @@ package org.berrywatt.statistics;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.hipparchus.util.CombinatoricsUtils;
 
 /** Scores and their groups, block after block; blocks that hold one group alone are left out, since they tell nothing. */
@@ -21,9 +20,8 @@ final class Blocks {
         final double[] deviations;
         final int[] groups;
 
-        private Block(double[] scores, int[] groups) {
-            double mean = Arrays.stream(scores).average().orElse(0);
-            this.deviations = Arrays.stream(scores).map(score -> score - mean).toArray();
+        private Block(double[] deviations, int[] groups) {
+            this.deviations = deviations;
             this.groups = groups;
         }
 
@@ -32,11 +30,20 @@ final class Blocks {
         }
 
         double squares() {
-            return Arrays.stream(deviations).map(a -> a * a).sum();
+            double sum = 0;
+            for (double deviation : deviations) {
+                sum += deviation * deviation;
+            }
+            return sum;
         }
 
         private boolean tells() {
-            return Arrays.stream(groups).distinct().limit(2).count() == 2;
+            for (int group : groups) {
+                if (group != groups[0]) {
+                    return true;
+                }
+            }
+            return false;
         }
 
         private double logDeals() {
@@ -58,16 +65,12 @@ final class Blocks {
         }
     }
 
+    /** A class of cells by the thousand has blocks by the hundred, so this counts rather than streams. */
     static Blocks telling(double[] scores, int[] groups, int[] blocks) {
-        Integer[] order = IntStream.range(0, scores.length).boxed().toArray(Integer[]::new);
-        Arrays.sort(order, (i, j) -> Integer.compare(blocks[i], blocks[j]));
+        int[][] members = members(blocks);
         List<Block> telling = new ArrayList<>();
-        for (int start = 0, end; start < order.length; start = end) {
-            end = start;
-            while (end < order.length && blocks[order[end]] == blocks[order[start]]) {
-                end++;
-            }
-            Block block = block(scores, groups, Arrays.copyOfRange(order, start, end));
+        for (int[] own : members) {
+            Block block = block(scores, groups, own);
             if (block.tells()) {
                 telling.add(block);
             }
@@ -75,10 +78,34 @@ final class Blocks {
         return new Blocks(telling);
     }
 
-    private static Block block(double[] scores, int[] groups, Integer[] members) {
-        return new Block(
-                Arrays.stream(members).mapToDouble(i -> scores[i]).toArray(),
-                Arrays.stream(members).mapToInt(i -> groups[i]).toArray());
+    /** Indices of every block, rising; none for a number that no block has. */
+    private static int[][] members(int[] blocks) {
+        int[] sizes = new int[Arrays.stream(blocks).max().orElse(-1) + 1];
+        for (int block : blocks) {
+            sizes[block]++;
+        }
+        int[][] members = Arrays.stream(sizes).mapToObj(int[]::new).toArray(int[][]::new);
+        Arrays.fill(sizes, 0);
+        for (int i = 0; i < blocks.length; i++) {
+            members[blocks[i]][sizes[blocks[i]]++] = i;
+        }
+        return members;
+    }
+
+    private static Block block(double[] scores, int[] groups, int[] members) {
+        double[] deviations = new double[members.length];
+        int[] own = new int[members.length];
+        double sum = 0;
+        for (int i = 0; i < members.length; i++) {
+            deviations[i] = scores[members[i]];
+            own[i] = groups[members[i]];
+            sum += deviations[i];
+        }
+        double mean = sum / members.length;
+        for (int i = 0; i < deviations.length; i++) {
+            deviations[i] -= mean;
+        }
+        return new Block(deviations, own);
     }
 
     List<Block> all() {

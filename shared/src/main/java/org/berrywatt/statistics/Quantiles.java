@@ -1,8 +1,7 @@
 package org.berrywatt.statistics;
 
+import java.util.Arrays;
 import java.util.OptionalDouble;
-import org.hipparchus.stat.descriptive.rank.Percentile;
-import org.hipparchus.stat.descriptive.rank.Percentile.EstimationType;
 
 /**
  * Quantiles by linear interpolation between order statistics, definition 7 of R. J. Hyndman and Y. Fan, The American
@@ -33,9 +32,9 @@ public final class Quantiles {
     }
 
     private static double interpolated(double share, double[] values) {
-        // this library's percentile starts above zero; the least number needs no interpolation
-        double percent = Math.max(share * 100, Double.MIN_VALUE);
-        return new Percentile().withEstimationType(EstimationType.R_7).evaluate(values, percent);
+        double[] rising = values.clone();
+        Arrays.sort(rising);
+        return ofSorted(share, rising);
     }
 
     /** The same for numbers already in rising order, finite and at least one. */

@@ -22,7 +22,7 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  */
 public record TheilSen(double slope, double low, double high, int n) {
 
-    static final int MOST_POINTS = 1500;
+    static final int MOST_POINTS = 1000;
 
     /**
      * Slope through points.

@@ -47,7 +47,13 @@ record Ratios(Map<String, Double> bestMs) {
                         "drawing 2,000,000 normal numbers alone",
                         "MonteCarloTrials.result",
                         "MonteCarloTrials.drawsAlone",
-                        5));
+                        5),
+                time("findings of a class day with all draws", "FindingsOfCells.classDayWithDraws", 2_000),
+                time("findings of 10,000 cells with 8 parameters, no draws", "FindingsOfCells.tenThousand", 1_000),
+                time(
+                        "findings of 100,000 cells with 8 parameters, no draws",
+                        "FindingsOfCells.hundredThousand",
+                        10_000));
     }
 
     private Row ratio(String what, String ours, String theirs, String name, double wanted) {

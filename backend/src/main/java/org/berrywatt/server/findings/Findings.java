@@ -1,17 +1,13 @@
 package org.berrywatt.server.findings;
 
-import static java.util.stream.Collectors.toMap;
-
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.List;
 import java.util.UUID;
-import java.util.function.Function;
+import org.berrywatt.contract.CellCurveAnswer;
 import org.berrywatt.contract.FindingsAnswer;
-import org.berrywatt.contract.LeaderboardState;
 import org.berrywatt.findings.StudyFindings;
-import org.berrywatt.server.cell.Cell;
-import org.berrywatt.server.cell.Cells;
-import org.berrywatt.server.leaderboard.Leaderboards;
+import org.berrywatt.server.leaderboard.MeasuredDays;
 import org.berrywatt.server.platform.Refusal;
 import org.berrywatt.statistics.Resampling;
 import org.springframework.stereotype.Service;
@@ -21,43 +17,48 @@ import org.springframework.stereotype.Service;
 class Findings {
 
     /** Draws are seeded by nothing but this: the same cells always say the same. */
-    private static final long SEED = 1;
+    static final long SEED = 1;
 
-    private static final int DAYS = 20;
+    private static final int REMEMBERED = 60;
 
-    private final Cells cells;
-    private final Leaderboards leaderboards;
+    private final MeasuredDays days;
 
     /** What was last said of a day, since a whole class asks at once whenever a reading comes in. */
-    private final Cache<UUID, Said> said =
-            Caffeine.newBuilder().maximumSize(DAYS).build();
+    private final Cache<Question, Said> said =
+            Caffeine.newBuilder().maximumSize(REMEMBERED).build();
 
-    private record Said(LeaderboardState state, FindingsAnswer answer) {}
+    private record Question(UUID labDayId, Filter filter) {}
 
-    Findings(Cells cells, Leaderboards leaderboards) {
-        this.cells = cells;
-        this.leaderboards = leaderboards;
+    private record Said(StudyTable table, FindingsAnswer answer) {}
+
+    Findings(MeasuredDays days) {
+        this.days = days;
     }
 
-    /** @throws Refusal {@code notFound} */
-    FindingsAnswer of(UUID labDayId) {
-        LeaderboardState state = leaderboards.of(labDayId);
-        DayTable table =
-                DayTable.of(state, cells.ofLabDay(labDayId).stream().collect(toMap(Cell::id, Function.identity())));
-        var dots = table.dots();
+    /**
+     * What the cells of a day say that pass a filter.
+     *
+     * @throws Refusal {@code notFound}
+     */
+    FindingsAnswer of(UUID labDayId, Filter filter) {
+        var table = new DayRows(Measure.POWER, false).table(List.of(days.of(labDayId)));
         return said.asMap()
                 .compute(
-                        labDayId,
-                        (id, last) -> last != null
-                                        && last.state.equals(state)
-                                        && last.answer.cells().equals(dots)
+                        new Question(labDayId, filter),
+                        (question, last) -> last != null && last.table.equals(table)
                                 ? last
-                                : new Said(state, answer(id, table)))
+                                : new Said(table, answer(table, filter)))
                 .answer();
     }
 
-    private static FindingsAnswer answer(UUID labDayId, DayTable table) {
-        StudyFindings found = StudyFindings.of(table.study(), Resampling.seeded(SEED));
-        return new FindingsAnswer(labDayId, table.dots(), table.units(), StudyAnswers.of(found));
+    /** @throws Refusal {@code notFound} */
+    List<CellCurveAnswer> curves(UUID labDayId) {
+        return days.curves(labDayId);
+    }
+
+    private static FindingsAnswer answer(StudyTable table, Filter filter) {
+        var looked = table.filtered(filter);
+        var found = StudyFindings.of(looked.study(), Resampling.seeded(SEED));
+        return new FindingsAnswers(Measure.POWER, null, table, filter, List.of()).of(looked, found);
     }
 }

@@ -1,10 +1,14 @@
 package org.berrywatt.server.findings;
 
+import java.util.List;
 import java.util.UUID;
+import org.berrywatt.contract.CellCurveAnswer;
 import org.berrywatt.contract.FindingsAnswer;
 import org.berrywatt.server.access.Caller;
+import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
 /** What the class's cells say, for teachers and the teams of the day. */
@@ -17,9 +21,17 @@ class FindingsController {
         this.findings = findings;
     }
 
+    /** @param query {@code only}: facet and value with a tab between them, as often as needed; commas part nothing */
     @GetMapping("/api/labdays/{id}/findings")
-    FindingsAnswer findings(@PathVariable UUID id, Caller caller) {
+    FindingsAnswer findings(
+            @PathVariable UUID id, @RequestParam MultiValueMap<String, String> query, Caller caller) {
         caller.requireLabDay(id);
-        return findings.of(id);
+        return findings.of(id, Filter.of(query.get("only")));
+    }
+
+    @GetMapping("/api/labdays/{id}/curves")
+    List<CellCurveAnswer> curves(@PathVariable UUID id, Caller caller) {
+        caller.requireLabDay(id);
+        return findings.curves(id);
     }
 }

@@ -1,6 +1,6 @@
 /** Findings: what a class's cells say about their build parameters. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"platform", "access", "labday", "cell", "leaderboard"})
+@ApplicationModule(allowedDependencies = {"platform", "access", "typed", "labday", "cell", "light", "leaderboard"})
 package org.berrywatt.server.findings;
 
 import org.jspecify.annotations.NullMarked;

@@ -43,7 +43,10 @@ public class Leaderboards {
      * @throws org.berrywatt.server.platform.Refusal {@code notFound} when there is no such day
      */
     public LeaderboardState of(UUID labDayId) {
-        DayRecord record = records.of(labDayId);
+        return state(records.of(labDayId));
+    }
+
+    LeaderboardState state(DayRecord record) {
         LabDay day = record.day();
         return new LeaderboardState(
                 day.id(),

@@ -3,6 +3,7 @@ package org.berrywatt.server.leaderboard;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.berrywatt.contract.Figure;
 import org.berrywatt.contract.Remark;
 import org.berrywatt.leaderboard.Candidate;
 import org.berrywatt.leaderboard.CellEntry;
@@ -11,6 +12,7 @@ import org.berrywatt.leaderboard.CurrentRetention;
 import org.berrywatt.leaderboard.MeasuredCell;
 import org.berrywatt.leaderboard.Metric;
 import org.berrywatt.leaderboard.Obstacle;
+import org.berrywatt.leaderboard.RatioToControl;
 import org.berrywatt.leaderboard.Rule;
 import org.berrywatt.leaderboard.Score;
 import org.berrywatt.leaderboard.Verification;
@@ -64,6 +66,15 @@ final class Rating {
         Gathered gathered = Gathered.of(cell, record);
         return judge.judge(cell) instanceof Judged.Counts counts
                 ? Kept.of(score(new CurrentRetention(), gathered, counts), measured(gathered, counts))
+                : Optional.empty();
+    }
+
+    /** Power per area over that of the control cell, whatever the day ranks by; empty where the two cannot be compared. */
+    Optional<Figure> ratioToControl(Cell cell) {
+        Gathered gathered = Gathered.of(cell, record);
+        return judge.judge(cell) instanceof Judged.Counts counts
+                        && score(new RatioToControl(), gathered, counts) instanceof Score.Found found
+                ? Optional.of(Figures.of(found))
                 : Optional.empty();
     }
 

@@ -11,7 +11,7 @@ enum BodySize {
     /** A file, at the doors that take one. */
     FILE(64 * 1024 * 1024, "64 MB");
 
-    private static final Set<String> DOORS_FOR_FILES = Set.of("/api/archives");
+    private static final Set<String> DOORS_FOR_FILES = Set.of("/api/archives", "/api/findings/table", "/api/findings/table/look");
 
     private final int bytes;
     private final String words;

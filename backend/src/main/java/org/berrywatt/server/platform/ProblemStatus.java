@@ -51,6 +51,8 @@ final class ProblemStatus {
                     CALCULATION_TOO_NEAR,
                     CALCULATION_NO_PHOTOCURRENT,
                     CALCULATION_TWICE,
+                    FINDINGS_TABLE_TOO_LARGE,
+                    FINDINGS_TABLE_FAULT,
                     RULE_SHARE,
                     RULE_AGEING,
                     CALCULATION_NO_RESULT,
@@ -86,10 +88,10 @@ final class ProblemStatus {
                     REPLACED_ALREADY,
                     SETUP_DONE -> HttpStatus.CONFLICT;
             case EDITED_MEANWHILE -> HttpStatus.PRECONDITION_FAILED;
-            case NOT_FOUND -> HttpStatus.NOT_FOUND;
+            case NOT_FOUND, FINDINGS_GONE -> HttpStatus.NOT_FOUND;
             case SIGN_IN_NEEDED, SIGN_IN_REFUSED -> HttpStatus.UNAUTHORIZED;
             case NOT_ALLOWED, TEAM_CODE_NEEDED, PAGE_OUTDATED -> HttpStatus.FORBIDDEN;
-            case SLOW_DOWN, CALCULATION_TOO_MANY -> HttpStatus.TOO_MANY_REQUESTS;
+            case SLOW_DOWN, CALCULATION_TOO_MANY, FINDINGS_BUSY -> HttpStatus.TOO_MANY_REQUESTS;
             case REQUEST_TOO_LARGE, ARCHIVE_TOO_LARGE -> HttpStatus.CONTENT_TOO_LARGE;
             case REQUEST_UNREADABLE -> HttpStatus.BAD_REQUEST;
             case REQUEST_METHOD -> HttpStatus.METHOD_NOT_ALLOWED;

@@ -32,7 +32,7 @@ public final class Words {
         if (line.isEmpty()) {
             throw Refusal.of(ProblemCode.TEXT_EMPTY).field(path).limit("1 to " + most);
         }
-        if (UNFIT.matcher(line).find()) {
+        if (isUnfit(line)) {
             throw Refusal.of(ProblemCode.TEXT_UNFIT).field(path).value(excerpt(line));
         }
         return within(path, line, most);
@@ -52,6 +52,11 @@ public final class Words {
                 .field(path)
                 .value(excerpt(line))
                 .limit(least);
+    }
+
+    /** Whether a text holds a control or invisible character. */
+    public static boolean isUnfit(String text) {
+        return UNFIT.matcher(text).find();
     }
 
     /** The key under which two lines count as the same: without differences of case and width. */

@@ -1,18 +1,22 @@
 package org.berrywatt.server.findings;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
 import org.berrywatt.contract.BuildValue;
 import org.berrywatt.contract.FindingsAnswer;
 import org.berrywatt.contract.ParameterAnswer;
+import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.server.Rehearsal;
 import org.berrywatt.server.ServerTest;
+import org.berrywatt.server.platform.Refusal;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -47,7 +51,7 @@ class FindingsTest {
 
     @Test
     void showsEveryCellAtItsLevelFailuresIncluded() {
-        FindingsAnswer found = findings.of(day.labDayId);
+        FindingsAnswer found = findings.of(day.labDayId, Filter.none());
 
         assertThat(found.units()).containsExactly(new FindingsAnswer.UnitOf("bakeTemperature", "degC"));
         // 723.15 K are 450 degC by definition of the Celsius scale
@@ -73,7 +77,7 @@ class FindingsTest {
 
     @Test
     void looksAtEveryParameterThatSomebodyRecorded() {
-        assertThat(findings.of(day.labDayId).study().parameters())
+        assertThat(findings.of(day.labDayId, Filter.none()).study().parameters())
                 .extracting(ParameterAnswer::parameter, ParameterAnswer::strength)
                 .contains(tuple("dyeSource", "nothingToCompare"), tuple("bakeTemperature", "nothingToCompare"));
     }
@@ -89,7 +93,45 @@ class FindingsTest {
 
     @Test
     void saysTheSameAgainForTheSameCells() {
-        assertThat(findings.of(day.labDayId)).isSameAs(findings.of(day.labDayId));
+        assertThat(findings.of(day.labDayId, Filter.none())).isSameAs(findings.of(day.labDayId, Filter.none()));
+    }
+
+    @Test
+    void looksAtTheCellsThatPassAFilterAndTellsWhatItLeavesOut() {
+        var found = findings.of(day.labDayId, Filter.of(List.of("level.dyeSource\thibiscus", "level.dyeSource\t")));
+
+        assertThat(found.all()).isEqualTo(3);
+        assertThat(found.leftOut()).containsExactly("L2");
+        assertThat(found.cells()).extracting(FindingsAnswer.Dot::label).containsExactlyInAnyOrder("L1", "L3");
+    }
+
+    @Test
+    void filtersByWhereACellStandsAndHowFarItCame() {
+        var counting = findings.of(day.labDayId, Filter.of(List.of("standing\tcounts", "station\t" + yard)));
+        assertThat(counting.leftOut()).containsExactly("L3");
+
+        var elsewhere = findings.of(day.labDayId, Filter.of(List.of("station\t" + UUID.randomUUID())));
+        assertThat(elsewhere.cells()).isEmpty();
+        assertThat(elsewhere.leftOut()).containsExactlyInAnyOrder("L1", "L2", "L3");
+    }
+
+    @Test
+    void offersWhatTellsCellsApartToFilterBy() {
+        assertThat(findings.of(day.labDayId, Filter.none()).choices())
+                .filteredOn(choice -> choice.key().equals("level.bakeTemperature"))
+                .singleElement()
+                .extracting(FindingsAnswer.Choice::values)
+                .isEqualTo(List.of(new FindingsAnswer.Value("250", "250", 1), new FindingsAnswer.Value("450", "450", 2)));
+        assertThat(findings.of(day.labDayId, Filter.none()).choices())
+                .extracting(FindingsAnswer.Choice::key)
+                .doesNotContain("day", "team");
+    }
+
+    @Test
+    void refusesAFilterThatSaysNothing() {
+        assertThatThrownBy(() -> Filter.of(List.of("standing")))
+                .isInstanceOfSatisfying(Refusal.class, refusal -> assertThat(refusal.code())
+                        .isEqualTo(ProblemCode.CHOICE_UNKNOWN));
     }
 
     @Test
@@ -98,7 +140,7 @@ class FindingsTest {
     }
 
     private ParameterAnswer about(String parameter) {
-        return findings.of(day.labDayId).study().parameters().stream()
+        return findings.of(day.labDayId, Filter.none()).study().parameters().stream()
                 .filter(one -> one.parameter().equals(parameter))
                 .findFirst()
                 .orElseThrow();
