@@ -1,4 +1,4 @@
-import { powerDensityTexts } from '../core/format.js';
+import { figureTexts, plain } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { html } from '../kit/kit.js';
 import { dotsOf } from './plot.js';
@@ -11,18 +11,20 @@ export function cellTable(one, cells, words) {
       <thead><tr>
         <th scope="col">${t('page.findings.cell')}</th><th scope="col">${t('page.findings.team')}</th>
         <th scope="col">${words.parameter(one.parameter)}</th>
-        <th scope="col" class="number">${t('page.findings.power')}</th><th scope="col" class="number">${t('page.findings.interval')}</th>
+        <th scope="col" class="number">${words.measure.title}</th><th scope="col" class="number">${t('page.findings.interval')}</th>
       </tr></thead>
       <tbody>${dots.map(dot => row(dot, one.parameter, words))}</tbody>
     </table></div></details>`;
 }
 
 function row(dot, parameter, words) {
-  const texts = dot.powerDensityWm2 ? powerDensityTexts(dot.powerDensityWm2) : null;
+  const { figure } = dot;
+  const sure = figure?.standardUncertainty > 0;
+  const texts = figure && sure ? figureTexts(figure, words.measure.scale, '') : null;
   return html`<tr><th scope="row">${dot.label}</th>
     <td><bw-mark .mark=${dot.mark}></bw-mark> ${dot.team}</td>
     <td>${words.level(parameter, dot.level)}</td>
-    <td class="number">${texts?.value ?? outcome(dot)}</td>
+    <td class="number">${texts?.value ?? (figure ? plain(figure.value / words.measure.scale) : outcome(dot))}</td>
     <td class="number">${texts ? `${texts.low} – ${texts.high}` : ''}</td></tr>`;
 }
 

@@ -1,7 +1,6 @@
-import { plain } from '../core/format.js';
 import { t } from '../core/texts.js';
-import { MICROWATT_PER_CM2 } from '../core/units.js';
 import { html, nothing } from '../kit/kit.js';
+import { downloads, jointOf } from './downloads.js';
 import { chance, rounded } from './figures.js';
 
 /** All parameters in one model: what each level gives with all else at its mean. */
@@ -11,11 +10,12 @@ export function joint({ joint: model }, words) {
     <p class="soft">${t('page.findings.jointLead', { cells: model.n, teams: model.teams })}</p>
     <div class="scroll" tabindex="0" role="region" aria-label=${t('page.findings.joint')}><table class="joint">
       <thead><tr><th scope="col">${t('page.findings.parameterName')}</th><th scope="col">${t('page.findings.level')}</th>
-        <th scope="col" class="number">${t('page.findings.mean')}</th><th scope="col" class="number">${t('page.findings.interval')}</th>
+        <th scope="col" class="number">${words.measure.mean}</th><th scope="col" class="number">${t('page.findings.interval')}</th>
         <th scope="col" class="number">${t('page.findings.corrected')}</th></tr></thead>
       ${model.terms.map(term => html`<tbody>${term.means.map((mean, at) => row(term, mean, at, words))}</tbody>`)}
     </table></div>
     <p>${t('page.findings.spread', { team: rounded(Math.exp(model.teamDeviation)), cell: rounded(Math.exp(model.cellDeviation)) })}</p>
+    ${downloads({ name: 'together', data: () => jointOf(model, words), picture: false })}
     ${model.left.length === 0 ? nothing : html`<p class="soft">${t('page.findings.jointLeft', { names: model.left.map(words.parameter).join(', ') })}</p>`}
   </section>`;
 }
@@ -24,8 +24,6 @@ function row(term, { level, value, interval }, at, words) {
   const span = term.means.length;
   return html`<tr>${at === 0 ? html`<th scope="rowgroup" rowspan=${span}>${words.parameter(term.parameter)}</th>` : nothing}
     <td>${words.level(term.parameter, level)}</td>
-    <td class="number">${power(value)}</td><td class="number">${power(interval.low)} – ${power(interval.high)}</td>
+    <td class="number">${words.value(value)}</td><td class="number">${words.value(interval.low)} – ${words.value(interval.high)}</td>
     ${at === 0 ? html`<td class="number" rowspan=${span}>p ${chance(term.holm)}</td>` : nothing}</tr>`;
 }
-
-const power = watts => plain(Number((watts / MICROWATT_PER_CM2).toPrecision(2)));

@@ -1,6 +1,5 @@
-import { fixed, plain } from '../core/format.js';
+import { fixed } from '../core/format.js';
 import { t } from '../core/texts.js';
-import { MICROWATT_PER_CM2 } from '../core/units.js';
 import { html, nothing, svg } from '../kit/kit.js';
 
 const MOST_SIGNS = 24;
@@ -11,7 +10,7 @@ export function levelTable(one, words) {
     <caption class="unseen">${t('page.findings.levels')}</caption>
     <thead><tr>
       <th scope="col">${words.parameter(one.parameter)}</th>
-      <th scope="col" class="number">${t('page.findings.median')}</th>
+      <th scope="col" class="number">${words.measure.middle}</th>
       <th scope="col">${t('page.findings.yield')}</th>
     </tr></thead>
     <tbody>${one.levels.map(level => row(level, one.parameter, words))}</tbody>
@@ -22,14 +21,12 @@ function row(level, parameter, words) {
   const { made, n, failed, median, interval, cameInterval } = level;
   return html`<tr>
     <th scope="row">${words.level(parameter, level.level)}</th>
-    <td class="number">${median == null ? '–' : power(median)}
-      ${interval ? html`<br><span class="soft small">${power(interval.low)} – ${power(interval.high)}</span>` : nothing}</td>
+    <td class="number">${median == null ? '–' : words.value(median)}
+      ${interval ? html`<br><span class="soft small">${words.value(interval.low)} – ${words.value(interval.high)}</span>` : nothing}</td>
     <td><span class="came">${made <= MOST_SIGNS ? signs(level) : nothing}<span>${t('page.findings.came', { made, counted: n, failed })}
       ${cameInterval ? html`<br><span class="soft small">${t('page.findings.cameInterval', { low: percent(cameInterval.low), high: percent(cameInterval.high) })}</span>` : nothing}</span></span></td>
   </tr>`;
 }
-
-const power = watts => plain(Number((watts / MICROWATT_PER_CM2).toPrecision(2)));
 
 const percent = share => fixed(100 * share, 0);
 

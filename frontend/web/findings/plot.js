@@ -2,14 +2,13 @@ import { drawLevels } from '../charts/levels.js';
 import { rangeAround } from '../charts/scale.js';
 import { plain } from '../core/format.js';
 import { t } from '../core/texts.js';
-import { MICROWATT_PER_CM2 } from '../core/units.js';
 
 const MOST_TICKS = 8;
 const drawn = new WeakMap();
 
 /** Draws one parameter's cells on a canvas of the page. */
 export function drawFinding(canvas, one, cells, words) {
-  canvas.parentElement.style.setProperty('--levels', one.levels.length);
+  canvas.parentElement.style.setProperty('--levels', one.kind === 'sort' ? one.levels.length : Math.min(one.levels.length, 24));
   canvas.parentElement.classList.toggle('sorts', one.kind === 'sort');
   if (!drawn.has(canvas)) drawn.set(canvas, drawLevels(canvas));
   drawn.get(canvas).show(pictureOf(one, cells, words));
@@ -18,19 +17,21 @@ export function drawFinding(canvas, one, cells, words) {
 export function pictureOf(one, cells, words) {
   const place = one.kind === 'number' ? Number : key => one.levels.findIndex(({ level }) => level === key);
   const shown = dotsOf(one.parameter, cells).filter(({ standing }) => standing !== 'waiting');
+  const up = heightsFor(shown, words.measure.scale);
   return {
     dots: shown.map(dot => ({
       x: place(dot.level),
-      y: dot.powerDensityWm2 ? dot.powerDensityWm2.value / MICROWATT_PER_CM2 : null,
-      mark: dot.mark,
+      y: dot.figure ? up(dot.figure.value) : null,
+      mark: dot.mark ?? 0,
       label: dot.label,
       failed: dot.standing === 'failed',
     })),
-    medians: one.levels.filter(({ median }) => median != null).map(level => medianOf(level, place)),
-    across: one.kind === 'number' ? numbers(one, words) : sorts(one, words),
-    upTitle: t('page.findings.power'),
+    medians: one.levels.filter(({ median, n }) => median != null && (one.kind === 'sort' || n > 1 || one.levels.length <= MOST_TICKS))
+      .map(level => medianOf(level, place, up, words.value(level.median))),
+    across: one.kind === 'number' ? numbers(one, shown, words) : sorts(one, words),
+    upTitle: words.measure.title,
     failedTitle: t('page.findings.failed'),
-    sentence: t('page.findings.picture', { parameter: words.parameter(one.parameter), count: shown.length }),
+    sentence: t('page.findings.picture', { parameter: words.parameter(one.parameter), what: words.measure.title, count: shown.length }),
   };
 }
 
@@ -40,13 +41,19 @@ export const dotsOf = (parameter, cells) => cells.flatMap(cell => {
   return at ? [{ ...cell, level: at.level }] : [];
 });
 
-function medianOf({ level, median, interval }, place) {
-  const value = median / MICROWATT_PER_CM2;
+/** A scale of factors has no 0: a cell that gives nothing stands at half the least that any gives, as in the comparison. */
+function heightsFor(shown, scale) {
+  const positive = shown.map(({ figure }) => figure?.value / scale).filter(value => value > 0);
+  const least = positive.length ? Math.min(...positive) / 2 : 1;
+  return si => Math.max(si / scale, least);
+}
+
+function medianOf({ level, median, interval }, place, up, text) {
   return {
     x: place(level),
-    y: value,
-    text: plain(Number(value.toPrecision(2))),
-    ...(interval ? { low: interval.low / MICROWATT_PER_CM2, high: interval.high / MICROWATT_PER_CM2 } : {}),
+    y: up(median),
+    text,
+    ...(interval ? { low: up(interval.low), high: up(interval.high) } : {}),
   };
 }
 
@@ -60,10 +67,10 @@ function sorts({ levels, parameter }, words) {
   };
 }
 
-function numbers({ levels, parameter }, words) {
+function numbers({ levels, parameter }, shown, words) {
   const symbol = words.symbol(parameter);
   const name = words.parameter(parameter);
-  const values = levels.map(({ level }) => Number(level)).sort((a, b) => a - b);
+  const values = [...new Set([...levels, ...shown].map(({ level }) => Number(level)))].sort((a, b) => a - b);
   const gaps = values.slice(1).map((value, index) => value - values[index]);
   const { min, max } = rangeAround(values, 0.1);
   const reach = Math.min(...gaps, (max - min) / 4) * 0.42;

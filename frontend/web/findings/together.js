@@ -1,6 +1,7 @@
 import { fixed } from '../core/format.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
+import { downloads, pairsOf } from './downloads.js';
 
 /** What changed together: first in words, then as a map of every two parameters. */
 export function together({ confounding, aliasSets }, words) {
@@ -16,7 +17,7 @@ export function together({ confounding, aliasSets }, words) {
         <thead><tr><td></td>${names.slice(0, -1).map(name => html`<th scope="col">${words.parameter(name)}</th>`)}</tr></thead>
         <tbody>${names.slice(1).map((row, at) => html`<tr><th scope="row">${words.parameter(row)}</th>
           ${names.slice(0, at + 1).map(column => cell(confounding, row, column))}</tr>`)}</tbody>
-      </table></div></details>
+      </table></div>${downloads({ name: 'changed-together', data: () => pairsOf(confounding), picture: false })}</details>
   </section>`;
 }
 

@@ -1,17 +1,26 @@
 import { plain } from '../core/format.js';
-import { t } from '../core/texts.js';
+import { has, t } from '../core/texts.js';
+import { measureOf } from './measure.js';
 
-/** Words for a day's findings: how parameters, levels and sentences read. `units` are the catalogue's. */
-export function wordsFor({ units: used, study }, units) {
+/** Words for findings: how parameters, levels, values and sentences read. `units` are the catalogue's. */
+export function wordsFor(findings, units) {
+  const { units: used, study, outcome } = findings;
   const symbols = new Map(used.map(({ parameter, unit }) => [parameter, units.find(({ key }) => key === unit)?.symbols[0] ?? '']));
   const numbers = new Set(study.parameters.filter(({ kind }) => kind === 'number').map(({ parameter }) => parameter));
   const symbol = parameter => symbols.get(parameter) ?? '';
-  const level = (parameter, key) => (numbers.has(parameter) ? number(key, symbol(parameter)) : t(`catalogue.level.${parameter}.${key}`));
+  const named = (key, otherwise) => (outcome == null && has(key) ? t(key) : otherwise);
+  const parameter = key => named(`catalogue.parameter.${key}`, key);
+  const level = (owner, key) => (numbers.has(owner) ? number(key, symbol(owner)) : named(`catalogue.level.${owner}.${key}`, key));
+  const measure = measureOf(findings);
   return {
     level,
     symbol,
-    parameter: key => t(`catalogue.parameter.${key}`),
-    sentence: ({ key, values }, about) => t(key, spoken(values ?? {}, about, level)),
+    parameter,
+    measure,
+    /** Two digits, as a reader keeps them. */
+    value: si => plain(Number((si / measure.scale).toPrecision(2))),
+    sentence: ({ key, values }, about) => t(outcome != null && has(`${key}.ofOutcome`) ? `${key}.ofOutcome` : key,
+      { outcome, ...spoken(values ?? {}, about, { level, parameter }) }),
   };
 }
 
@@ -22,9 +31,9 @@ function number(key, symbol) {
 }
 
 /** Parameters by their name; a level belongs to the parameter whose name begins alike, or else to the one spoken about. */
-function spoken(values, about, level) {
+function spoken(values, about, { level, parameter }) {
   const say = (name, value) => {
-    if (name.endsWith('Parameter')) return t(`catalogue.parameter.${value}`);
+    if (name.endsWith('Parameter')) return parameter(value);
     if (!/Level$/.test(name)) return value;
     const owner = Object.keys(values).find(each => each.endsWith('Parameter') && name.startsWith(each.slice(0, -'Parameter'.length)));
     return level(owner ? values[owner] : about, value);

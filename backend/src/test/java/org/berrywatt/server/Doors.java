@@ -52,7 +52,15 @@ final class Doors {
     }
 
     Map<String, Function<Api, MvcTestResult>> all() {
-        return Stream.of(ofTheDay(), ofTeams(), ofPlans(), ofManyCells(), ofCells(), light.all(), lesson.all(), ofEverybody())
+        return Stream.of(
+                        ofTheDay(),
+                        ofTeams(),
+                        ofPlans(),
+                        ofManyCells(),
+                        ofCells(),
+                        light.all(),
+                        lesson.all(),
+                        ofEverybody())
                 .flatMap(doors -> doors.entrySet().stream())
                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
     }

@@ -41,10 +41,5 @@ public record FindingsTableAnswer(int rows, List<Column> columns, List<Fault> pr
      * @param value as it stands there, shortened
      * @param limit what is accepted
      */
-    public record Fault(
-            @Nullable Integer row,
-            @Nullable String column,
-            String kind,
-            String value,
-            String limit) {}
+    public record Fault(@Nullable Integer row, @Nullable String column, String kind, String value, String limit) {}
 }

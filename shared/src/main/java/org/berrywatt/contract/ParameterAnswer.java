@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param parameter its key
  * @param kind {@code "number"} or {@code "sort"}
- * @param levels numbers rising, sorts by key
+ * @param levels numbers rising, sorts by key; none for numbers of which nearly every cell has its own
  * @param tests those that the cells could answer
  * @param effect how large the difference is; null where it cannot be estimated
  * @param yieldCurve for numbers, the chance to come through

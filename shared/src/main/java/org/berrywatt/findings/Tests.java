@@ -54,7 +54,7 @@ public record Tests(
                 compare ? difference(entries, resampling) : Optional.empty(),
                 factor.isNumber() ? trend(factor, entries, resampling) : Optional.empty(),
                 compare ? composite(study, factor, resampling) : Optional.empty(),
-                throughput(study, factor, resampling),
+                throughput(study, factor, compare, resampling),
                 compare ? KruskalWallis.of(groups).value() : Optional.empty(),
                 compare && groups.size() == 2
                         ? MannWhitney.of(groups.get(0), groups.get(1)).value()
@@ -89,12 +89,24 @@ public record Tests(
         return blocked(study, factor, cells, Scores.ranks(values), resampling);
     }
 
-    private static Optional<BlockedTest> throughput(Study study, Factor factor, Resampling resampling) {
+    /** Do levels differ in the share that came through; for numbers of many values: does the share rise or fall? */
+    private static Optional<BlockedTest> throughput(
+            Study study, Factor factor, boolean compare, Resampling resampling) {
         int[] cells = factor.recordedAmong(study.decided());
         double[] came = Arrays.stream(cells)
                 .mapToDouble(cell -> study.standing(cell) == Standing.COUNTS ? 1 : 0)
                 .toArray();
-        return blocked(study, factor, cells, came, resampling);
+        return compare
+                ? blocked(study, factor, cells, came, resampling)
+                : rising(factor, Entries.of(study, factor, cells, came), resampling);
+    }
+
+    private static Optional<BlockedTest> rising(Factor factor, Entries entries, Resampling resampling) {
+        double[] numbers = Arrays.stream(entries.levels())
+                .mapToDouble(level -> factor.number(level).orElseThrow())
+                .toArray();
+        return BlockedTest.ofTrend(entries.logs(), Scores.ranks(numbers), entries.blocks(), resampling)
+                .value();
     }
 
     private static Optional<BlockedTest> blocked(

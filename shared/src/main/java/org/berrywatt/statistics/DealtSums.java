@@ -2,8 +2,6 @@ package org.berrywatt.statistics;
 
 import java.util.function.IntFunction;
 import org.berrywatt.statistics.Blocks.Block;
-import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.EigenDecompositionSymmetric;
 
 /** Turns the sum of deviations in every group into the statistic of a blocked test. */
 final class DealtSums {
@@ -64,18 +62,16 @@ final class DealtSums {
 
     /** Rows that turn sums of groups into independent components of variance one. */
     private static double[][] whitening(double[][] covariance, double[][] weight) {
-        EigenDecompositionSymmetric parts =
-                new EigenDecompositionSymmetric(new Array2DRowRealMatrix(covariance, false), NOTHING, true);
-        double largest = parts.getEigenvalue(0);
-        int rank = 0;
-        while (rank < covariance.length && largest > 0 && parts.getEigenvalue(rank) > NOTHING * largest) {
-            rank++;
-        }
-        double[][] rows = new double[rank][weight.length];
-        for (int part = 0; part < rank; part++) {
-            double[] vector = parts.getEigenvector(part).toArray();
-            for (int group = 0; group < weight.length; group++) {
-                rows[part][group] = dot(vector, weight[group]) / Math.sqrt(parts.getEigenvalue(part));
+        PivotedCholesky factor = PivotedCholesky.of(covariance, NOTHING);
+        double[][] rows = new double[factor.rank()][weight.length];
+        double[] chosen = new double[factor.rank()];
+        for (int group = 0; group < weight.length; group++) {
+            for (int part = 0; part < chosen.length; part++) {
+                chosen[part] = weight[group][factor.pivot(part)];
+            }
+            double[] solved = factor.solveLower(chosen);
+            for (int part = 0; part < solved.length; part++) {
+                rows[part][group] = solved[part];
             }
         }
         return rows;

@@ -137,4 +137,22 @@ class StudyFindingsTest {
     private static Strength strength(StudyFindings found, String parameter) {
         return found.about(parameter).orElseThrow().strength();
     }
+
+    /** Thickness is measured anew for every cell: its levels are no groups, so the yield is asked whether it rises. */
+    @Test
+    void asksNumbersThatHardlyTwoCellsShareWhetherTheYieldRises() {
+        SchoolClass cells = SchoolClass.empty();
+        for (int i = 0; i < 600; i++) {
+            String team = "t" + i / 3;
+            Subject subject = i % 5 == 0
+                    ? new Subject("c" + i, team, "day", Standing.FAILED, null)
+                    : new Subject("c" + i, team, "day", Standing.COUNTS, 1.0 + i % 7);
+            cells.add(subject, Map.of("it", 1 + i * 0.137));
+        }
+
+        ParameterFinding found = cells.finding();
+
+        assertThat(found.tests().yield().orElseThrow().degreesOfFreedom()).isEqualTo(1);
+        assertThat(found.tests().difference()).isEmpty();
+    }
 }

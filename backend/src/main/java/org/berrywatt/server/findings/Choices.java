@@ -34,8 +34,7 @@ final class Choices {
 
     private static List<Value> values(Map<Group, Integer> counts) {
         return counts.entrySet().stream()
-                .map(entry ->
-                        new Value(entry.getKey().key(), entry.getKey().name(), entry.getValue()))
+                .map(entry -> new Value(entry.getKey().key(), entry.getKey().name(), entry.getValue()))
                 .sorted(Comparator.comparing(Choices::size).thenComparing(Value::name))
                 .toList();
     }

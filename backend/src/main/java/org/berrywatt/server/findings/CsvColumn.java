@@ -24,6 +24,7 @@ final class CsvColumn {
 
     /** One text for each level, however many cells have it. */
     private final Map<String, String> levels = new HashMap<>();
+
     private int given;
     private int numeric;
     private int missing;

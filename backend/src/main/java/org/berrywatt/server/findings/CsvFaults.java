@@ -43,13 +43,13 @@ final class CsvFaults {
     private void checkNames(List<String> names, int number) {
         for (int i = 0; i < names.size(); i++) {
             if (names.get(i).isEmpty()) {
-                 tell(number, null, "nameMissing", String.valueOf(i + 1), "");
+                tell(number, null, "nameMissing", String.valueOf(i + 1), "");
             }
         }
         names.stream()
                 .filter(name -> !name.isEmpty() && Collections.frequency(names, name) > 1)
                 .distinct()
-                .forEach(name ->  tell(number, null, "nameTwice", name, ""));
+                .forEach(name -> tell(number, null, "nameTwice", name, ""));
         names.forEach(name -> checkText(number, name, name));
     }
 
@@ -81,8 +81,7 @@ final class CsvFaults {
     private void tell(@Nullable Integer row, @Nullable String column, String kind, String value, String limit) {
         count++;
         if (first.size() < MOST_TOLD) {
-            first.add(new Fault(
-                    row, column == null ? null : Words.excerpt(column), kind, Words.excerpt(value), limit));
+            first.add(new Fault(row, column == null ? null : Words.excerpt(column), kind, Words.excerpt(value), limit));
         }
     }
 

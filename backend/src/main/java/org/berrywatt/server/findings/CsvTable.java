@@ -77,9 +77,7 @@ final class CsvTable {
     FindingsTableAnswer look() {
         return new FindingsTableAnswer(
                 rows.size(),
-                columns.stream()
-                        .map(column -> column.answer(use(column)))
-                        .toList(),
+                columns.stream().map(column -> column.answer(use(column))).toList(),
                 faults.first(),
                 faults.count());
     }
@@ -93,8 +91,9 @@ final class CsvTable {
     StudyTable study() {
         faults.first().stream().findFirst().ifPresent(CsvTable::refuse);
         Given.need("outcome", roles.outcome());
-        var parameters =
-                columns.stream().filter(column -> use(column).equals("parameter")).toList();
+        var parameters = columns.stream()
+                .filter(column -> use(column).equals("parameter"))
+                .toList();
         return new StudyTable(
                 parameters.stream()
                         .map(column -> new Column(column.name(), column.isNumber(), null))

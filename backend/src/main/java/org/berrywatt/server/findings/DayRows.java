@@ -46,9 +46,7 @@ record DayRows(Measure measure, boolean several) {
     private static Column column(BuildParameter parameter) {
         boolean number = parameter.kind() == BuildParameter.Kind.NUMBER;
         return new Column(
-                parameter.key(),
-                number,
-                number ? RecordedLevel.unit(parameter).key() : null);
+                parameter.key(), number, number ? RecordedLevel.unit(parameter).key() : null);
     }
 
     private Stream<StudyRow> rows(MeasuredDay day, List<BuildParameter> parameters) {
@@ -69,9 +67,7 @@ record DayRows(Measure measure, boolean several) {
                 cell.label(),
                 new Group(team.teamId().toString(), team.name()),
                 team.mark(),
-                several
-                        ? new Group(day.day().id().toString(), day.day().title())
-                        : Group.NONE,
+                several ? new Group(day.day().id().toString(), day.day().title()) : Group.NONE,
                 standing(standing, figure),
                 standing.standing().equals("counts") ? figure : null,
                 cell.failure().map(StageOutcome::stage).orElse(null),
@@ -92,8 +88,7 @@ record DayRows(Measure measure, boolean several) {
         return Arrays.stream(Stage.values())
                 .map(Stage::key)
                 .filter(stage -> cell.outcomes().stream()
-                        .anyMatch(
-                                outcome -> outcome.passed() && outcome.stage().equals(stage)))
+                        .anyMatch(outcome -> outcome.passed() && outcome.stage().equals(stage)))
                 .reduce("", (earlier, later) -> later);
     }
 

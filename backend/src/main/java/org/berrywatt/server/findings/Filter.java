@@ -57,11 +57,12 @@ record Filter(Map<String, Set<String>> wanted) {
     }
 
     boolean keeps(StudyRow row, List<Facet> facets) {
-        return wanted.entrySet().stream().allMatch(entry -> entry.getValue()
-                .contains(facets.stream()
-                        .filter(facet -> facet.key().equals(entry.getKey()))
-                        .findFirst()
-                        .map(facet -> facet.of().apply(row).key())
-                        .orElse("")));
+        return wanted.entrySet().stream()
+                .allMatch(entry -> entry.getValue()
+                        .contains(facets.stream()
+                                .filter(facet -> facet.key().equals(entry.getKey()))
+                                .findFirst()
+                                .map(facet -> facet.of().apply(row).key())
+                                .orElse("")));
     }
 }

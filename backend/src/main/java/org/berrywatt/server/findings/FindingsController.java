@@ -23,8 +23,7 @@ class FindingsController {
 
     /** @param query {@code only}: facet and value with a tab between them, as often as needed; commas part nothing */
     @GetMapping("/api/labdays/{id}/findings")
-    FindingsAnswer findings(
-            @PathVariable UUID id, @RequestParam MultiValueMap<String, String> query, Caller caller) {
+    FindingsAnswer findings(@PathVariable UUID id, @RequestParam MultiValueMap<String, String> query, Caller caller) {
         caller.requireLabDay(id);
         return findings.of(id, Filter.of(query.get("only")));
     }

@@ -1,5 +1,6 @@
 package org.berrywatt.server.findings;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.berrywatt.contract.ParameterAnswer;
@@ -19,13 +20,16 @@ import org.jspecify.annotations.Nullable;
 /** A finding about one parameter as it travels. */
 final class ParameterAnswers {
 
+    /** Nearly every cell then has a value of its own, and a row of one cell says nothing. */
+    private static final int MOST_NUMBERS = 200;
+
     private ParameterAnswers() {}
 
     static ParameterAnswer of(ParameterFinding finding) {
         return new ParameterAnswer(
                 finding.parameter(),
                 finding.number() ? "number" : "sort",
-                finding.levels().stream().map(ParameterAnswers::level).toList(),
+                levels(finding),
                 tests(finding.tests()),
                 finding.effect().map(ParameterAnswers::effect).orElse(null),
                 finding.yieldCurve().map(ParameterAnswers::curve).orElse(null),
@@ -42,6 +46,12 @@ final class ParameterAnswers {
 
     static Remark remark(Sentence sentence) {
         return new Remark(sentence.key(), sentence.values());
+    }
+
+    private static List<ParameterAnswer.Level> levels(ParameterFinding finding) {
+        return finding.number() && finding.levels().size() > MOST_NUMBERS
+                ? List.of()
+                : finding.levels().stream().map(ParameterAnswers::level).toList();
     }
 
     private static ParameterAnswer.Level level(Level level) {

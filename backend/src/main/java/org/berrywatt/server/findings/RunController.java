@@ -47,8 +47,8 @@ class RunController {
     FindingsRunAnswer table(@RequestBody FindingsTableRequest body, Caller caller) {
         caller.requireTeacher();
         var table = new CsvTable(body);
-        var question = new FindingsAnswers(
-                Measure.OUTCOME, table.outcome(), table.study(), Filter.of(body.only()), List.of());
+        var question =
+                new FindingsAnswers(Measure.OUTCOME, table.outcome(), table.study(), Filter.of(body.only()), List.of());
         return runs.start(() -> question).progress();
     }
 

@@ -32,7 +32,6 @@ record StudyRow(
 
     /** No cell gives less than nothing, whatever its meter shows. */
     Subject subject() {
-        return new Subject(
-                label, team.key(), day.key(), standing, figure == null ? null : Math.max(0, figure.value()));
+        return new Subject(label, team.key(), day.key(), standing, figure == null ? null : Math.max(0, figure.value()));
     }
 }

@@ -11,7 +11,8 @@ enum BodySize {
     /** A file, at the doors that take one. */
     FILE(64 * 1024 * 1024, "64 MB");
 
-    private static final Set<String> DOORS_FOR_FILES = Set.of("/api/archives", "/api/findings/table", "/api/findings/table/look");
+    private static final Set<String> DOORS_FOR_FILES =
+            Set.of("/api/archives", "/api/findings/table", "/api/findings/table/look");
 
     private final int bytes;
     private final String words;

@@ -34,9 +34,10 @@ class CsvTableTest {
         assertThat(rows.get(1).levels()).containsExactly("blackberry", "450");
         assertThat(rows.get(2).levels()).containsExactly(null, "300");
         assertThat(table.study().columns())
-                .containsExactly(new org.berrywatt.server.findings.Column("dye", false, null),new org.berrywatt.server.findings.Column("bake", true, null));
+                .containsExactly(
+                        new org.berrywatt.server.findings.Column("dye", false, null),
+                        new org.berrywatt.server.findings.Column("bake", true, null));
     }
-
 
     /** RFC 4180, 2.5 to 2.7: quotes may hold separators, line ends, and quotes written twice. */
     @Test
@@ -78,11 +79,7 @@ class CsvTableTest {
     void namesWhatIsWrongWithAFile(String csv, String kinds) {
         var text = csv.replace("\\n", "\n").replace("\\u0007", "\u0007");
         assertThat(new CsvTable(new FindingsTableRequest(text, null, null, null, null, null))
-                        .look()
-                        .problems()
-                        .stream()
-                        .map(Fault::kind)
-                        .collect(Collectors.joining(" ")))
+                        .look().problems().stream().map(Fault::kind).collect(Collectors.joining(" ")))
                 .isEqualTo(kinds);
     }
 
@@ -107,26 +104,29 @@ class CsvTableTest {
     @Test
     void refusesToCompareAFileWithAFault() {
         assertThatThrownBy(() -> table("dye,team,power\na,T,x\nb,T,2\nc,T,7\n").study())
-                .isInstanceOfSatisfying(Refusal.class, refusal -> assertThat(refusal.code())
-                        .isEqualTo(ProblemCode.FINDINGS_TABLE_FAULT));
+                .isInstanceOfSatisfying(
+                        Refusal.class,
+                        refusal -> assertThat(refusal.code()).isEqualTo(ProblemCode.FINDINGS_TABLE_FAULT));
     }
 
     @Test
     void refusesAColumnThatIsNotThere() {
         var request = new FindingsTableRequest("a,b\n1,2\n1,2\n1,2", "c", null, null, null, null);
         assertThatThrownBy(() -> new CsvTable(request))
-                .isInstanceOfSatisfying(Refusal.class, refusal -> assertThat(refusal.values())
-                        .containsEntry("value", "c")
-                        .containsEntry("limit", "a, b"));
+                .isInstanceOfSatisfying(
+                        Refusal.class,
+                        refusal -> assertThat(refusal.values())
+                                .containsEntry("value", "c")
+                                .containsEntry("limit", "a, b"));
     }
 
     @Test
     void refusesAFileThatIsTooLarge() {
-        var request = new FindingsTableRequest(
-                " ".repeat(CsvTable.MOST_CHARACTERS + 1), null, null, null, null, null);
+        var request = new FindingsTableRequest(" ".repeat(CsvTable.MOST_CHARACTERS + 1), null, null, null, null, null);
         assertThatThrownBy(() -> new CsvTable(request))
-                .isInstanceOfSatisfying(Refusal.class, refusal -> assertThat(refusal.code())
-                        .isEqualTo(ProblemCode.FINDINGS_TABLE_TOO_LARGE));
+                .isInstanceOfSatisfying(
+                        Refusal.class,
+                        refusal -> assertThat(refusal.code()).isEqualTo(ProblemCode.FINDINGS_TABLE_TOO_LARGE));
     }
 
     private static FindingsTableAnswer look(String csv) {

@@ -121,7 +121,8 @@ class FindingsTest {
                 .filteredOn(choice -> choice.key().equals("level.bakeTemperature"))
                 .singleElement()
                 .extracting(FindingsAnswer.Choice::values)
-                .isEqualTo(List.of(new FindingsAnswer.Value("250", "250", 1), new FindingsAnswer.Value("450", "450", 2)));
+                .isEqualTo(
+                        List.of(new FindingsAnswer.Value("250", "250", 1), new FindingsAnswer.Value("450", "450", 2)));
         assertThat(findings.of(day.labDayId, Filter.none()).choices())
                 .extracting(FindingsAnswer.Choice::key)
                 .doesNotContain("day", "team");
@@ -130,8 +131,8 @@ class FindingsTest {
     @Test
     void refusesAFilterThatSaysNothing() {
         assertThatThrownBy(() -> Filter.of(List.of("standing")))
-                .isInstanceOfSatisfying(Refusal.class, refusal -> assertThat(refusal.code())
-                        .isEqualTo(ProblemCode.CHOICE_UNKNOWN));
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo(ProblemCode.CHOICE_UNKNOWN));
     }
 
     @Test

@@ -56,8 +56,8 @@ class RunsTest {
                     runs.start(RunsTest::question);
                     runs.start(RunsTest::question);
                 })
-                .isInstanceOfSatisfying(Refusal.class, refusal -> assertThat(refusal.code())
-                        .isEqualTo(ProblemCode.FINDINGS_BUSY));
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo(ProblemCode.FINDINGS_BUSY));
     }
 
     @Test
@@ -73,8 +73,8 @@ class RunsTest {
     @Test
     void knowsNothingOfALookThatNobodyStarted() {
         assertThatThrownBy(() -> runs.find(UUID.randomUUID()))
-                .isInstanceOfSatisfying(Refusal.class, refusal -> assertThat(refusal.code())
-                        .isEqualTo(ProblemCode.FINDINGS_GONE));
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo(ProblemCode.FINDINGS_GONE));
     }
 
     private FindingsAnswers questionAfterAWhile() {

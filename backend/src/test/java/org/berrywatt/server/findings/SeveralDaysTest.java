@@ -34,9 +34,11 @@ class SeveralDaysTest {
         var question = question(Measure.POWER, one, other);
 
         assertThat(question.all().rows())
-                .extracting(StudyRow::label, row -> row.day().key(), row -> row.team().name())
-                .containsExactly(
-                        tuple("A1", one.toString(), "Larch"), tuple("B1", other.toString(), "Larch"));
+                .extracting(
+                        StudyRow::label,
+                        row -> row.day().key(),
+                        row -> row.team().name())
+                .containsExactly(tuple("A1", one.toString(), "Larch"), tuple("B1", other.toString(), "Larch"));
         assertThat(question.all().rows().get(0).team())
                 .isNotEqualTo(question.all().rows().get(1).team());
     }
@@ -52,11 +54,12 @@ class SeveralDaysTest {
     @Test
     void refusesADayThatIsNotThere() {
         assertThatThrownBy(() -> days.known(new FindingsDaysRequest(List.of(UUID.randomUUID()), "power", null)))
-                .isInstanceOfSatisfying(Refusal.class, refusal -> assertThat(refusal.code())
-                        .isEqualTo(ProblemCode.NOT_FOUND));
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo(ProblemCode.NOT_FOUND));
         assertThatThrownBy(() -> days.known(new FindingsDaysRequest(List.of(), "power", null)))
-                .isInstanceOfSatisfying(Refusal.class, refusal -> assertThat(refusal.code())
-                        .isEqualTo(ProblemCode.CALCULATION_LIST_LENGTH));
+                .isInstanceOfSatisfying(
+                        Refusal.class,
+                        refusal -> assertThat(refusal.code()).isEqualTo(ProblemCode.CALCULATION_LIST_LENGTH));
     }
 
     private FindingsAnswers question(Measure measure, UUID... wanted) {
