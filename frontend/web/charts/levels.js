@@ -46,6 +46,10 @@ export function drawLevels(canvas) {
 const SIDE_BY_SIDE = 3;
 const MOST_ROWS = 4;
 
+/** With more dots than this a dot is small, so that a crowd shows its shape. */
+const CROWD = 200;
+const SMALL = 0.45;
+
 function failedRows(dots) {
   const counts = new Map();
   for (const { x, failed } of dots) if (failed) counts.set(x, (counts.get(x) ?? 0) + 1);
@@ -70,6 +74,7 @@ function dataOf(dots) {
 
 function optionsOf(paint, { dots, medians, across, upTitle, failedTitle }) {
   const anyFailed = dots.some(dot => dot.failed);
+  const scale = dots.length > CROWD ? SMALL : 1;
   return {
     maintainAspectRatio: false,
     animation: false,
@@ -78,9 +83,9 @@ function optionsOf(paint, { dots, medians, across, upTitle, failedTitle }) {
     clip: false,
     layout: { padding: { top: paint.size } },
     plugins: {
-      sideways: { reach: across.reach },
+      sideways: { reach: across.reach, scale },
       medianLines: { medians, reach: across.reach * 0.85 },
-      teamMarks: { radius: 0.5 },
+      teamMarks: { radius: 0.5 * scale },
     },
     scales: {
       x: acrossAxis(paint, across),

@@ -15,12 +15,12 @@ export function hasLabels(chart) {
   return dots <= MOST_LABELS && 2 * reachOf(chart, reach) >= 2 * LABELLED.width * paintOf(chart.canvas).size;
 }
 
-/** Plug-in: moves dots that share a column apart. Option `reach`: half the room of a level, in units of the axis. */
+/** Plug-in: moves dots that share a column apart. Options `reach`: half the room of a level, in units of the axis; `scale` of a dot. */
 export const sideways = {
   id: 'sideways',
 
-  afterDatasetsUpdate(chart, _, { reach = 0 }) {
-    const { size } = paintOf(chart.canvas);
+  afterDatasetsUpdate(chart, _, { reach = 0, scale = 1 }) {
+    const size = scale * paintOf(chart.canvas).size;
     const labelled = hasLabels(chart);
     const room = labelled ? LABELLED : BARE;
     const box = { width: room.width * size, height: room.height * size };

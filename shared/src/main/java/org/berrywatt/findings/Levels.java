@@ -15,11 +15,15 @@ record Levels(List<Level> all, int notRecorded) {
 
     static final int FEW = 6;
 
+    /** Numbers with more levels are seldom shared by cells, and nobody asks for the interval of each. */
+    private static final int MANY = 200;
+
     static Levels of(Study study, Factor factor, Resampling resampling) {
         int[][] cells = byLevel(study.size(), factor);
+        Resampling draws = factor.isNumber() && cells.length > MANY ? Resampling.none() : resampling;
         List<Level> levels = IntStream.range(0, cells.length)
                 .filter(level -> cells[level].length > 0)
-                .mapToObj(level -> Level.of(study, factor, level, cells[level], resampling))
+                .mapToObj(level -> Level.of(study, factor, level, cells[level], draws))
                 .toList();
         int recorded = Arrays.stream(cells).mapToInt(level -> level.length).sum();
         return new Levels(levels, study.size() - recorded);

@@ -1,11 +1,9 @@
 package org.berrywatt.server.findings;
 
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.berrywatt.contract.FindingsTableAnswer;
 import org.berrywatt.server.findings.CsvLines.Line;
 import org.berrywatt.server.typed.Words;
@@ -20,10 +18,11 @@ final class CsvColumn {
     private final String name;
     private final int index;
     private final CsvNumber numbers;
-    private final Set<String> different = new HashSet<>();
-
     /** One text for each level, however many cells have it. */
     private final Map<String, String> levels = new HashMap<>();
+
+    /** Whether a value is a number, looked at once however many cells have it. */
+    private final Map<String, Boolean> plausible = new HashMap<>();
 
     private int given;
     private int numeric;
@@ -44,8 +43,7 @@ final class CsvColumn {
             return;
         }
         given++;
-        different.add(value);
-        if (isPlausible(value)) {
+        if (plausible.computeIfAbsent(value, this::isPlausible)) {
             numeric++;
         } else if (odd == null) {
             odd = row;
@@ -70,7 +68,7 @@ final class CsvColumn {
     }
 
     boolean isParameter() {
-        return isNumber() || different.size() <= MOST_NAMES;
+        return isNumber() || plausible.size() <= MOST_NAMES;
     }
 
     @Nullable
@@ -89,7 +87,7 @@ final class CsvColumn {
                 name,
                 use,
                 isNumber() ? "number" : "sort",
-                different.size(),
+                plausible.size(),
                 missing,
                 told.map(Line::number).orElse(null),
                 told.map(row -> Words.excerpt(value(row))).orElse(null));

@@ -67,7 +67,7 @@ final class CsvFaults {
     }
 
     private void checkText(int row, String column, String value) {
-        if (value.codePointCount(0, value.length()) > MOST_CHARACTERS) {
+        if (value.length() > MOST_CHARACTERS && value.codePointCount(0, value.length()) > MOST_CHARACTERS) {
             tell(row, column, "tooLong", value, "[0, " + MOST_CHARACTERS + "]");
         } else if (Words.isUnfit(value)) {
             tell(row, column, "unfit", value, "");

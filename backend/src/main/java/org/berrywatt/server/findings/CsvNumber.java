@@ -19,6 +19,9 @@ final class CsvNumber {
     }
 
     OptionalDouble of(String value) {
+        if (value.isEmpty() || Character.isLetter(value.charAt(0))) {
+            return OptionalDouble.empty();
+        }
         var point = separator == ',' ? value : value.replace(',', '.');
         return NUMBER.matcher(point).matches()
                 ? OptionalDouble.of(Double.parseDouble(point.replace('\u2212', '-')))

@@ -56,7 +56,17 @@ public final class Words {
 
     /** Whether a text holds a control or invisible character. */
     public static boolean isUnfit(String text) {
-        return UNFIT.matcher(text).find();
+        return !isPlain(text) && UNFIT.matcher(text).find();
+    }
+
+    /** Letters, digits and signs of ASCII are all fit, and quickly told. */
+    private static boolean isPlain(String text) {
+        for (var i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < ' ' || text.charAt(i) > '~') {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The key under which two lines count as the same: without differences of case and width. */
