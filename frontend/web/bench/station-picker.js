@@ -28,5 +28,5 @@ function choose(id, change) {
 function stationWords({ name, lamp, readings }) {
   const latest = readings.filter(each => !each.replacedBy && !setAsideReason(each)).sort((one, other) => Date.parse(one.readAt) - Date.parse(other.readAt)).at(-1);
   const light = latest ? t('page.bench.lightAt', { time: clock(latest.readAt) }) : t('page.bench.lightMissing');
-  return html`<span><strong>${name}</strong> <span class="soft small">${t(`catalogue.lamp.${lamp}`)} · ${light}</span></span>`;
+  return html`<span class="place-words"><strong>${name}</strong><span class="soft small">${t(`catalogue.lamp.${lamp}`)} · ${light}</span></span>`;
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Generates the whole demo day, and writes it when run: {@code sh deploy/demo-data.sh}. */
 final class DemoDay {
@@ -14,12 +15,14 @@ final class DemoDay {
         List<Life> lives = Plan.cells().stream().map(Life::of).toList();
         List<Visit> visits = Visit.ofAll(lives);
         BuildSheets build = new BuildSheets(lives, visits);
-        ReadingSheets readings = ReadingSheets.of(visits);
+        ReadingSheets readings = ReadingSheets.of(Stream.concat(visits.stream(), ControlRounds.visits(lives).stream())
+                .toList());
         return List.of(
                 DaySheets.labDay(),
                 DaySheets.teams(),
                 DaySheets.stations(),
                 DaySheets.irradiances(),
+                ControlRounds.choice(lives),
                 SafetySheets.signOffs(),
                 SafetySheets.incidents(),
                 build.cells(),

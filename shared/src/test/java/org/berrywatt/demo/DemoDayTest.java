@@ -46,6 +46,7 @@ class DemoDayTest {
                         "teams",
                         "stations",
                         "irradiances",
+                        "control-cell",
                         "sign-offs",
                         "incidents",
                         "cells",
@@ -63,6 +64,7 @@ class DemoDayTest {
         Set<String> readings = Rows.of("readings").column("id").collect(Collectors.toSet());
         assertThat(Rows.of("readings").column("cell_id")).isSubsetOf(cells);
         assertThat(Rows.of("outcomes").column("cell_id")).isSubsetOf(cells);
+        assertThat(Rows.of("control-cell").column("cell_id")).hasSize(1).isSubsetOf(cells);
         assertThat(Rows.of("recipe").column("cell_id")).isSubsetOf(cells);
         assertThat(Rows.of("irradiances").column("station_id")).isSubsetOf(stations);
         assertThat(Rows.of("readings").column("replaces").filter(id -> !id.isEmpty()))

@@ -38,6 +38,7 @@ final class Afternoon {
                         teachers("sign-offs", requests::signOff),
                         teachers("incidents", requests::incident),
                         teams("cells", "id", requests::cell),
+                        teachers("control-cell", requests::controlCell),
                         teams("outcomes", "cell_id", requests::outcome),
                         teams("readings", "cell_id", requests::reading))
                 .flatMap(Function.identity())

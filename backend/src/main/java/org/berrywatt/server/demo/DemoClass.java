@@ -2,6 +2,7 @@ package org.berrywatt.server.demo;
 
 import java.util.UUID;
 import org.berrywatt.contract.CellRequest;
+import org.berrywatt.contract.ControlCellRequest;
 import org.berrywatt.contract.IncidentRequest;
 import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.LabDayRequest;
@@ -13,6 +14,7 @@ import org.berrywatt.contract.TeamRequest;
 import org.berrywatt.server.access.Caller;
 import org.berrywatt.server.cell.Cells;
 import org.berrywatt.server.labday.LabDays;
+import org.berrywatt.server.light.ControlCells;
 import org.berrywatt.server.light.Stations;
 import org.berrywatt.server.reading.Readings;
 import org.berrywatt.server.safety.Incidents;
@@ -30,6 +32,7 @@ class DemoClass {
     private final Incidents incidents;
     private final Cells cells;
     private final Stations stations;
+    private final ControlCells controls;
     private final Readings readings;
 
     DemoClass(
@@ -39,6 +42,7 @@ class DemoClass {
             Incidents incidents,
             Cells cells,
             Stations stations,
+            ControlCells controls,
             Readings readings) {
         this.labDays = labDays;
         this.teams = teams;
@@ -46,16 +50,17 @@ class DemoClass {
         this.incidents = incidents;
         this.cells = cells;
         this.stations = stations;
+        this.controls = controls;
         this.readings = readings;
     }
 
     /** @param teacher who enters what no team enters */
     void enter(Entry entry, UUID labDayId, Caller teacher) {
         UUID teamId = entry.teamId();
-        enter(entry, teamId == null ? teacher : new Caller.TeamMember(teamId, labDayId));
+        write(entry, labDayId, teamId == null ? teacher : new Caller.TeamMember(teamId, labDayId));
     }
 
-    private void enter(Entry entry, Caller caller) {
+    private void write(Entry entry, UUID labDayId, Caller caller) {
         Object request = entry.request();
         if (request instanceof LabDayRequest labDay) {
             labDays.put(entry.id(), labDay, caller, entry.at());
@@ -71,6 +76,8 @@ class DemoClass {
             incidents.put(entry.id(), incident, caller, entry.at());
         } else if (request instanceof CellRequest cell) {
             cells.put(entry.id(), cell, caller, entry.at());
+        } else if (request instanceof ControlCellRequest control) {
+            controls.choose(labDayId, control, caller, entry.at());
         } else if (request instanceof OutcomeRequest outcome) {
             cells.putOutcome(entry.id(), outcome, caller, entry.at());
         } else if (request instanceof ReadingRequest reading) {

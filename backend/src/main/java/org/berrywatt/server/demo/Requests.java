@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.berrywatt.contract.BuildValue;
 import org.berrywatt.contract.CellRequest;
+import org.berrywatt.contract.ControlCellRequest;
 import org.berrywatt.contract.IncidentRequest;
 import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.LabDayRequest;
@@ -82,6 +83,10 @@ final class Requests {
     CellRequest cell(Row row) {
         return new CellRequest(
                 names.of(row.id("team_id")), row.text("label"), recipe(row), row.typedOrNothing("area"), row.at());
+    }
+
+    ControlCellRequest controlCell(Row row) {
+        return new ControlCellRequest(names.of(row.id("cell_id")));
     }
 
     OutcomeRequest outcome(Row row) {

@@ -3,8 +3,6 @@ package org.berrywatt.server.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import java.time.Instant;
-import java.util.List;
 import java.util.UUID;
 import org.berrywatt.contract.AttentionItem;
 import org.berrywatt.server.Rehearsal;
@@ -17,15 +15,15 @@ import org.springframework.context.ApplicationContext;
 class ControlMattersTest {
 
     private static final String RATIO = "ratioToControl.medianOfDeclared";
-    private final Desk desk;
     private final Rehearsal day;
+    private final AttentionList list;
     private final UUID cell;
     private final UUID yard;
 
     @Autowired
     ControlMattersTest(ApplicationContext server, Desk desk) {
-        this.desk = desk;
         day = new Rehearsal(server);
+        list = new AttentionList(desk, day.labDayId);
         cell = day.cell(day.team("Larch"), "L1", "15 x 15 mm");
         yard = day.sunnyStation("Yard");
         day.light(yard, "1000 W/m2");
@@ -34,31 +32,23 @@ class ControlMattersTest {
     @Test
     void askForAControlCellOnceSomethingIsReadThatItShouldBeComparedWith() {
         day.rule(RATIO);
-        assertThat(itemsAt(1)).isEmpty();
+        assertThat(list.at(1)).isEmpty();
         read();
-        assertThat(itemsAt(5))
+        assertThat(list.at(5))
                 .extracting(AttentionItem::key, AttentionItem::urgency, AttentionItem::action, AttentionItem::since)
-                .containsExactly(tuple("noControl", 2, "openControl", minute(2)));
+                .containsExactly(tuple("noControl", 2, "openControl", AttentionList.minute(2)));
         day.control(cell);
-        assertThat(itemsAt(5)).isEmpty();
+        assertThat(list.at(5)).isEmpty();
     }
 
     @Test
     void askForNoneWhereTheDayRanksByAnythingElse() {
         read();
-        assertThat(itemsAt(5)).isEmpty();
+        assertThat(list.at(5)).isEmpty();
     }
 
     private void read() {
         day.minute(2).dark(cell, "0 mV", "0 uA");
         day.minute(3).lit(cell, yard, "400 mV", "0.900 mA");
-    }
-
-    private List<AttentionItem> itemsAt(int minute) {
-        return desk.of(day.labDayId, Rehearsal.TEACHER, minute(minute)).items();
-    }
-
-    private static Instant minute(int afterNoon) {
-        return Rehearsal.NOON.plusSeconds(60L * afterNoon);
     }
 }

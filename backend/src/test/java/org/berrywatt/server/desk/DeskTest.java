@@ -2,12 +2,10 @@ package org.berrywatt.server.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
+import static org.berrywatt.server.desk.AttentionList.minute;
 
-import java.time.Instant;
-import java.util.List;
 import java.util.UUID;
 import org.berrywatt.contract.AttentionItem;
-import org.berrywatt.contract.DeskAnswer;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.PutOffRequest;
 import org.berrywatt.safety.Zone;
@@ -23,10 +21,10 @@ import tools.jackson.databind.json.JsonMapper;
 @ServerTest
 class DeskTest {
 
-    private static final Instant NOON = Instant.parse("2026-05-05T12:00:00Z");
     private final ApplicationContext server;
     private final Desk desk;
     private final Rehearsal day;
+    private final AttentionList list;
     private final Api teacher;
     private final UUID team;
     private final UUID yard;
@@ -36,6 +34,7 @@ class DeskTest {
         this.server = server;
         this.desk = desk;
         day = new Rehearsal(server);
+        list = new AttentionList(desk, day.labDayId);
         teacher = new Api(door, json, Rehearsal.TEACHER);
         team = day.team("Larch");
         yard = day.sunnyStation("Yard");
@@ -43,8 +42,8 @@ class DeskTest {
 
     @Test
     void hasNothingToSayOfADayWithoutTroubleOrTeams() {
-        assertThat(keysAt(5)).isEmpty();
-        assertThat(items(desk.of(new Rehearsal(server).labDayId, Rehearsal.TEACHER, NOON)))
+        assertThat(list.keysAt(5)).isEmpty();
+        assertThat(new AttentionList(desk, new Rehearsal(server).labDayId).at(0))
                 .isEmpty();
     }
 
@@ -54,11 +53,11 @@ class DeskTest {
         var cell = day.cell(team, "L1", "15 x 15 mm");
         day.minute(3).lit(cell, yard, "400 mV", "0.900 mA");
         day.minute(4).lit(cell, yard, "400 mV", "0.900 mA");
-        assertThat(itemsAt(6))
+        assertThat(list.at(6))
                 .extracting(AttentionItem::key, AttentionItem::cellId, AttentionItem::since, AttentionItem::action)
                 .containsExactly(tuple("noDarkCheck", cell, minute(3), "openCell"));
         day.minute(7).dark(cell, "0 mV", "0 uA");
-        assertThat(keysAt(8)).isEmpty();
+        assertThat(list.keysAt(8)).isEmpty();
     }
 
     @Test
@@ -67,7 +66,7 @@ class DeskTest {
         var cell = day.cell(team, "L1", "15 x 15 mm");
         day.dark(cell, "300 mV", "80.0 uA");
         day.lit(cell, yard, "310 mV", "100.0 uA");
-        assertThat(itemsAt(1)).singleElement().satisfies(item -> {
+        assertThat(list.at(1)).singleElement().satisfies(item -> {
             assertThat(item.key()).isEqualTo("battery");
             assertThat(item.remark()).isNotNull();
             assertThat(item.values()).containsEntry("cell", "L1");
@@ -82,60 +81,16 @@ class DeskTest {
         day.dark(other, "0 mV", "0 uA");
         day.minute(2).lit(other, yard, "1200 mV", "0.900 mA");
         day.minute(5).lit(cell, yard, "1100 mV", "0.900 mA");
-        assertThat(itemsAt(6))
+        assertThat(list.at(6))
                 .extracting(AttentionItem::key, AttentionItem::urgency, AttentionItem::cellId)
                 .containsExactly(tuple("stationDark", 2, null), tuple("unusual", 3, other), tuple("unusual", 3, cell));
-    }
-
-    @Test
-    void saysThatAStationWentStaleOnlyWhileCellsAreReadThere() {
-        day.light(yard, "1000 W/m2");
-        assertThat(keysAt(19)).isEmpty();
-        var cell = day.cell(team, "L1", "15 x 15 mm");
-        day.dark(cell, "0 mV", "0 uA");
-        day.minute(15).lit(cell, yard, "400 mV", "0.900 mA");
-        assertThat(keysAt(18)).containsExactly("stationStale");
-        day.minute(18).light(yard, "990 W/m2");
-        assertThat(keysAt(19)).isEmpty();
-    }
-
-    @Test
-    void comparesTwoReadingsAtOneStationSoonAfterEachOther() {
-        day.light(yard, "1000 W/m2");
-        var cell = day.cell(team, "L1", "15 x 15 mm");
-        day.dark(cell, "0 mV", "0 uA");
-        day.lit(cell, yard, "400 mV", "1.000 mA");
-        day.minute(2).lit(cell, yard, "400 mV", "1.140 mA");
-        assertThat(keysAt(3)).isEmpty();
-        day.minute(4).lit(cell, yard, "400 mV", "0.800 mA");
-        assertThat(itemsAt(5)).singleElement().satisfies(item -> {
-            assertThat(item.key()).isEqualTo("apart");
-            // (1.140 - 0.800 - 2 digits of 0.001) / 1.140, worked by hand
-            assertThat(item.values()).containsEntry("percent", 30.0);
-        });
-        day.minute(25).lit(cell, yard, "400 mV", "0.500 mA");
-        assertThat(keysAt(26)).doesNotContain("apart");
-    }
-
-    @Test
-    void missesATeamAfterTwentyMinutesAndOneThatBakesAfterNinety() {
-        assertThat(keysAt(20)).isEmpty();
-        assertThat(itemsAt(21)).singleElement().satisfies(item -> {
-            assertThat(item.key()).isEqualTo("silent");
-            assertThat(item.teamId()).isEqualTo(team);
-            assertThat(item.values()).containsEntry("minutes", 21L);
-        });
-        var cell = day.minute(21).cell(team, "L1", null);
-        day.passed(cell, "film");
-        assertThat(keysAt(100)).doesNotContain("silent");
-        assertThat(keysAt(112)).contains("silent");
     }
 
     @Test
     void namesTheZoneOfAHotStepWithoutSignOffBeforeAllElse() {
         var cell = day.cell(team, "L1", null);
         day.minute(3).passed(cell, "film");
-        assertThat(itemsAt(30).get(0)).satisfies(item -> {
+        assertThat(list.at(30).get(0)).satisfies(item -> {
             assertThat(item.key()).isEqualTo("unsigned");
             assertThat(item.urgency()).isEqualTo(1);
             assertThat(item.teamId()).isEqualTo(team);
@@ -143,35 +98,20 @@ class DeskTest {
             assertThat(item.values()).containsEntry("zone", "catalogue.zone.heat");
         });
         day.minute(30).signedOff(team, Zone.HEAT);
-        assertThat(keysAt(31)).doesNotContain("unsigned");
-        assertThat(keysAt(30 + 91)).contains("unsigned");
-    }
-
-    @Test
-    void saysOnceThatTheWholeClassIsQuietInsteadOfMissingEveryTeam() {
-        day.team("Rowan");
-        assertThat(keysAt(60)).containsExactly("silent", "silent");
-        assertThat(keysAt(121)).containsExactly("quiet");
-    }
-
-    @Test
-    void doesNotMissATeamThatWasHereForAnotherLesson() {
-        var rowan = day.team("Rowan");
-        day.minute(9 * 60).cell(rowan, "R1", null);
-        assertThat(keysAt(9 * 60 + 10)).isEmpty();
-        assertThat(itemsAt(9 * 60 + 21)).extracting(AttentionItem::teamId).containsExactly(rowan);
+        assertThat(list.keysAt(31)).doesNotContain("unsigned");
+        assertThat(list.keysAt(30 + 91)).contains("unsigned");
     }
 
     @Test
     void keepsWhatIsPutOffOnTheListWithTheTimeAtWhichItComesBack() {
-        var id = itemsAt(30).get(0).id();
+        var id = list.at(30).get(0).id();
         var seen = desk.putOff(day.labDayId, new PutOffRequest(id, 10), Rehearsal.TEACHER, minute(30));
-        assertThat(items(seen)).extracting(AttentionItem::putOffUntil).containsExactly(minute(40));
-        assertThat(itemsAt(39)).extracting(AttentionItem::putOffUntil).containsExactly(minute(40));
-        assertThat(itemsAt(40)).extracting(AttentionItem::putOffUntil).containsOnlyNulls();
+        assertThat(seen.items()).extracting(AttentionItem::putOffUntil).containsExactly(minute(40));
+        assertThat(list.at(39)).extracting(AttentionItem::putOffUntil).containsExactly(minute(40));
+        assertThat(list.at(40)).extracting(AttentionItem::putOffUntil).containsOnlyNulls();
         desk.putOff(day.labDayId, new PutOffRequest(id, 10), Rehearsal.TEACHER, minute(40));
         desk.putOff(day.labDayId, new PutOffRequest(id, 0), Rehearsal.TEACHER, minute(41));
-        assertThat(itemsAt(41)).extracting(AttentionItem::putOffUntil).containsOnlyNulls();
+        assertThat(list.at(41)).extracting(AttentionItem::putOffUntil).containsOnlyNulls();
     }
 
     @Test
@@ -189,21 +129,5 @@ class DeskTest {
         var refused = teacher.put(new PutOffRequest("quiet", 1441), "/api/labdays/{id}/desk/put-off", day.labDayId);
         assertThat(teacher.problem(refused, ProblemCode.QUANTITY_IMPOSSIBLE).limit())
                 .isEqualTo("[0, 1440]");
-    }
-
-    private List<String> keysAt(int minute) {
-        return itemsAt(minute).stream().map(AttentionItem::key).toList();
-    }
-
-    private List<AttentionItem> itemsAt(int minute) {
-        return items(desk.of(day.labDayId, Rehearsal.TEACHER, minute(minute)));
-    }
-
-    private static List<AttentionItem> items(DeskAnswer answer) {
-        return answer.items();
-    }
-
-    private static Instant minute(int afterNoon) {
-        return NOON.plusSeconds(60L * afterNoon);
     }
 }

@@ -1,16 +1,12 @@
 package org.berrywatt.server.team;
 
-import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
+import static org.berrywatt.server.team.NewPhone.TEAM;
+import static org.berrywatt.server.team.NewPhone.whoHolds;
 
-import jakarta.servlet.http.Cookie;
 import java.util.Locale;
 import java.util.UUID;
-import org.berrywatt.contract.JoinAnswer;
-import org.berrywatt.contract.JoinRequest;
-import org.berrywatt.contract.LabDayAnswer;
-import org.berrywatt.contract.LabDayRequest;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.TeamAnswer;
 import org.berrywatt.contract.TeamRequest;
@@ -23,14 +19,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
-import org.springframework.test.web.servlet.assertj.MvcTestResult;
 import tools.jackson.databind.json.JsonMapper;
 
 @ServerTest
 class TeamsTest {
 
-    private static final String TEAM = "/api/teams/{id}";
-    private static final String JOIN = "/api/access/join";
     private static final String CLAIM = "kx9-4f3a-77b2-q1m8";
     private final UUID id = UUID.randomUUID();
     private final Bench bench;
@@ -51,7 +44,7 @@ class TeamsTest {
         var team = phone.answer(created, TeamAnswer.class);
         assertThat(team.name()).isEqualTo("Sloe Gin");
         assertThat(team.mark()).isZero();
-        assertThat(whoHolds(created)).isEqualTo(new WhoAnswer("team", null, id, bench.day.id(), false, false));
+        assertThat(whoHolds(created, phone)).isEqualTo(new WhoAnswer("team", null, id, bench.day.id(), false, false));
     }
 
     @Test
@@ -69,7 +62,7 @@ class TeamsTest {
         var first = phone.answer(phone.put(request, TEAM, id), TeamAnswer.class);
         var again = phone.put(request, TEAM, id);
         assertThat(phone.answer(again, TeamAnswer.class)).isEqualTo(first);
-        assertThat(whoHolds(again).teamId()).isEqualTo(id);
+        assertThat(whoHolds(again, phone).teamId()).isEqualTo(id);
     }
 
     @Test
@@ -120,15 +113,6 @@ class TeamsTest {
     }
 
     @Test
-    void letsNoPhoneNameATeamWhereTheTeacherMakesThem() {
-        var code = requireNonNull(dayWithoutOwnTeams().code());
-        var refused = phone.put(new TeamRequest(null, code, "Sloe"), TEAM, id);
-        assertThat(refused).hasStatus(403);
-        phone.problem(refused, ProblemCode.TEAM_CODE_NEEDED);
-        phone.problem(phone.post(new JoinRequest(code), JOIN), ProblemCode.TEAM_CODE_NEEDED);
-    }
-
-    @Test
     void letsNoPhoneNameATeamWhenTheDayIsClosedButTheTeacher() {
         bench.setEntry(false);
         var refused = phone.put(new TeamRequest(null, bench.code(), "Sloe"), TEAM, id);
@@ -138,75 +122,11 @@ class TeamsTest {
     }
 
     @Test
-    void joinsATeamByItsOwnCode() {
-        var created = phone.put(new TeamRequest(null, bench.code(), "Sloe"), TEAM, id);
-        var code = requireNonNull(phone.answer(created, TeamAnswer.class).code());
-        var joined = phone.post(new JoinRequest(code), JOIN);
-        assertThat(phone.answer(joined, JoinAnswer.class))
-                .isEqualTo(new JoinAnswer("team", bench.day.id(), "Berry day", id, "Sloe"));
-        assertThat(whoHolds(joined).teamId()).isEqualTo(id);
-    }
-
-    @Test
-    void opensTheNamingOfATeamWithTheDaysCode() {
-        var opened = phone.post(new JoinRequest(bench.code()), JOIN);
-        assertThat(phone.answer(opened, JoinAnswer.class))
-                .isEqualTo(new JoinAnswer("labDay", bench.day.id(), "Berry day", null, null));
-        assertThat(opened).doesNotContainHeader("Set-Cookie");
-    }
-
-    @Test
-    void tellsNothingAboutAWrongCode() {
-        var joining = phone.problem(phone.post(new JoinRequest("AAAAAA"), JOIN), ProblemCode.SIGN_IN_REFUSED);
-        var empty = phone.problem(phone.post(new JoinRequest(""), JOIN), ProblemCode.SIGN_IN_REFUSED);
-        var naming = phone.problem(
-                phone.put(new TeamRequest(null, "AAAAAA", "Sloe"), TEAM, id), ProblemCode.SIGN_IN_REFUSED);
-        assertThat(joining).isEqualTo(empty).isEqualTo(naming);
-    }
-
-    @Test
-    void slowsDownWhoeverTriesManyCodes() {
-        var guesser = phone.from("192.0.2.77");
-        for (int i = 0; i < 30; i++) {
-            guesser.problem(guesser.post(new JoinRequest("AAAAAA"), JOIN), ProblemCode.SIGN_IN_REFUSED);
-        }
-        var slowed = guesser.post(new JoinRequest(bench.code()), JOIN);
-        assertThat(slowed).hasStatus(429).containsHeader("Retry-After");
-        guesser.problem(slowed, ProblemCode.SLOW_DOWN);
-        var naming = guesser.put(new TeamRequest(null, bench.code(), "Sloe"), TEAM, id);
-        guesser.problem(naming, ProblemCode.SLOW_DOWN);
-    }
-
-    @Test
     void showsATeamItsOwnCodeAndNoOther() {
         var sloe = bench.team("Sloe");
         bench.team("Elder");
         var seen = sloe.answers(sloe.get("/api/labdays/{id}/teams", bench.day.id()), TeamAnswer.class);
         assertThat(seen.get(0).code()).isNotNull();
         assertThat(seen.get(1).code()).isNull();
-    }
-
-    private LabDayAnswer dayWithoutOwnTeams() {
-        var some = Bench.dayRequest("Made by the teacher");
-        var request = new LabDayRequest(
-                some.title(),
-                some.date(),
-                some.referenceIrradiance(),
-                some.referenceArea(),
-                some.rule(),
-                some.cellsPerTeam(),
-                false);
-        return teacher.answer(teacher.put(request, "/api/labdays/{id}", UUID.randomUUID()), LabDayAnswer.class);
-    }
-
-    private WhoAnswer whoHolds(MvcTestResult answer) {
-        var pass = requireNonNull(answer.getResponse().getCookie("berrywatt-pass"));
-        var who = phone.server()
-                .get()
-                .uri("/api/access")
-                .cookie(new Cookie(pass.getName(), pass.getValue()))
-                .exchange();
-        var known = phone.answer(who, WhoAnswer.class);
-        return new WhoAnswer(known.kind(), known.name(), known.teamId(), known.labDayId(), false, false);
     }
 }
