@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
 /** The folder that holds a server's data, locked against a second server as long as this one runs. */
 final class Home implements AutoCloseable {
 
+    /** The name of the file with the database's password. */
+    static final String PASSWORD = "database.password";
+
     private final Path folder;
     private final Path programs;
     private final FileChannel lock;
@@ -54,7 +57,15 @@ final class Home implements AutoCloseable {
     }
 
     Path database() {
+        return database(folder);
+    }
+
+    static Path database(Path folder) {
         return folder.resolve("database");
+    }
+
+    static Path password(Path folder) {
+        return folder.resolve(PASSWORD);
     }
 
     Path programs() {
@@ -67,7 +78,7 @@ final class Home implements AutoCloseable {
     }
 
     Path password() {
-        return folder.resolve("database.password");
+        return password(folder);
     }
 
     /**

@@ -17,8 +17,13 @@ final class OwnerOnly {
     static void write(Path file, String text) throws IOException {
         var draft = file.resolveSibling(file.getFileName() + ".new");
         Files.deleteIfExists(draft);
-        Files.writeString(Files.createFile(draft, rights("rw-------")), text);
+        Files.writeString(create(draft), text);
         Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE);
+    }
+
+    /** An empty file that was not there. */
+    static Path create(Path file) throws IOException {
+        return Files.createFile(file, rights("rw-------"));
     }
 
     static Path folder(Path path) throws IOException {
