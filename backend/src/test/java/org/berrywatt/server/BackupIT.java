@@ -59,6 +59,9 @@ class BackupIT {
     }
 
     private static JsonNode places(ServerProcess server) throws Exception {
-        return new JsonMapper().readTree(server.get(LEADERBOARD).body()).get("body").get("teams");
+        return new JsonMapper()
+                .readTree(server.get(LEADERBOARD).body())
+                .get("body")
+                .get("teams");
     }
 }
