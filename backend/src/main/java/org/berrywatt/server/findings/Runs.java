@@ -33,7 +33,6 @@ class Runs implements DisposableBean {
     private static Thread thread(Runnable work) {
         var thread = new Thread(work, "findings");
         thread.setDaemon(true);
-        thread.setPriority(Thread.MIN_PRIORITY);
         return thread;
     }
 

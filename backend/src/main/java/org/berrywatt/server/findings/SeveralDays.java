@@ -37,8 +37,9 @@ class SeveralDays {
                     .value(wanted.size())
                     .limit("[1, " + MOST + "]");
         }
-        wanted.forEach(day -> labDays.find(day)
-                .orElseThrow(() -> Refusal.of(ProblemCode.NOT_FOUND).field("days")));
+        if (!wanted.stream().allMatch(day -> labDays.find(day).isPresent())) {
+            throw Refusal.of(ProblemCode.NOT_FOUND).field("days");
+        }
         return wanted;
     }
 

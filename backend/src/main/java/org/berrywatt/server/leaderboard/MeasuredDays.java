@@ -27,7 +27,11 @@ public class MeasuredDays {
         this.leaderboards = leaderboards;
     }
 
-    /** @throws org.berrywatt.server.platform.Refusal {@code notFound} when there is no such day */
+    /**
+     * A day with every cell's figures.
+     *
+     * @throws org.berrywatt.server.platform.Refusal {@code notFound} when there is no such day
+     */
     public MeasuredDay of(UUID labDayId) {
         return measured(records.of(labDayId), Map.of());
     }

@@ -16,7 +16,6 @@ import org.springframework.util.FileSystemUtils;
 final class Restore {
 
     private final Path file;
-    private final Path home;
     private final Path unpacked;
     private int entries;
     private String seal = "";
@@ -24,7 +23,6 @@ final class Restore {
 
     private Restore(Path file, Path home) {
         this.file = file;
-        this.home = home;
         this.unpacked = home.resolve("database.restoring");
     }
 
@@ -86,9 +84,11 @@ final class Restore {
         }
     }
 
+    /** A folder comes before what lies in it. */
     private void place(Path target, boolean folder, ZipInputStream zip) throws IOException {
-        OwnerOnly.folder(folder ? target : target.getParent());
-        if (!folder) {
+        if (folder) {
+            OwnerOnly.folder(target);
+        } else {
             try (var out = Files.newOutputStream(OwnerOnly.create(target))) {
                 zip.transferTo(out);
             }

@@ -67,7 +67,7 @@ record RunningDatabase(Path data, int port, String password) {
         try (var log = Files.newDirectoryStream(data.resolve("pg_wal"), Files::isRegularFile)) {
             for (var part : log) {
                 var name = part.getFileName().toString();
-                if (name.compareTo(first) >= 0 && name.compareTo(last) <= 0 || name.endsWith(".history")) {
+                if ((name.compareTo(first) >= 0 && name.compareTo(last) <= 0) || name.endsWith(".history")) {
                     into.file(BackupWriter.DATABASE + "pg_wal/" + name, part);
                 }
             }
