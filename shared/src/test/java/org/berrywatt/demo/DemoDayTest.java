@@ -49,6 +49,9 @@ class DemoDayTest {
                         "control-cell",
                         "sign-offs",
                         "incidents",
+                        "plan",
+                        "plan-changes",
+                        "planned-cells",
                         "cells",
                         "outcomes",
                         "readings")
@@ -66,6 +69,7 @@ class DemoDayTest {
         assertThat(Rows.of("outcomes").column("cell_id")).isSubsetOf(cells);
         assertThat(Rows.of("control-cell").column("cell_id")).hasSize(1).isSubsetOf(cells);
         assertThat(Rows.of("recipe").column("cell_id")).isSubsetOf(cells);
+        assertThat(Rows.of("planned-cells").column("cell_id")).containsExactlyInAnyOrderElementsOf(cells);
         assertThat(Rows.of("irradiances").column("station_id")).isSubsetOf(stations);
         assertThat(Rows.of("readings").column("replaces").filter(id -> !id.isEmpty()))
                 .isSubsetOf(readings);
@@ -75,7 +79,16 @@ class DemoDayTest {
     @Test
     void keepsEachFileInOrderOfTime() {
         assertThat(Stream.of(
-                        "teams", "stations", "irradiances", "sign-offs", "incidents", "cells", "outcomes", "readings"))
+                        "teams",
+                        "stations",
+                        "irradiances",
+                        "sign-offs",
+                        "incidents",
+                        "plan-changes",
+                        "planned-cells",
+                        "cells",
+                        "outcomes",
+                        "readings"))
                 .allSatisfy(
                         file -> assertThat(Rows.of(file).column("at").toList()).isSorted());
     }

@@ -15,11 +15,13 @@ final class Afternoon {
 
     private final Names names;
     private final Requests requests;
+    private final PlanEntries plan;
     private final Map<UUID, UUID> teamOfCell;
 
     private Afternoon(Names names) {
         this.names = names;
         this.requests = new Requests(names);
+        this.plan = new PlanEntries(names);
         this.teamOfCell = Table.rows("cells").collect(toMap(row -> row.id("id"), row -> row.id("team_id")));
     }
 
@@ -32,6 +34,8 @@ final class Afternoon {
     private List<Entry> inOrder() {
         return Stream.of(
                         teachers("labday", requests::labDay),
+                        teachers("plan", plan::plan),
+                        teachers("plan-changes", plan::change),
                         teachers("teams", requests::team),
                         teachers("stations", requests::station),
                         teachers("irradiances", requests::irradiance),
@@ -39,6 +43,7 @@ final class Afternoon {
                         teachers("incidents", requests::incident),
                         teams("cells", "id", requests::cell),
                         teachers("control-cell", requests::controlCell),
+                        teams("planned-cells", "cell_id", plan::cell),
                         teams("outcomes", "cell_id", requests::outcome),
                         teams("readings", "cell_id", requests::reading))
                 .flatMap(Function.identity())

@@ -7,6 +7,8 @@ import org.berrywatt.contract.IncidentRequest;
 import org.berrywatt.contract.IrradianceRequest;
 import org.berrywatt.contract.LabDayRequest;
 import org.berrywatt.contract.OutcomeRequest;
+import org.berrywatt.contract.PlanRequest;
+import org.berrywatt.contract.PlannedCellRequest;
 import org.berrywatt.contract.ReadingRequest;
 import org.berrywatt.contract.SignOffRequest;
 import org.berrywatt.contract.StationRequest;
@@ -16,6 +18,7 @@ import org.berrywatt.server.cell.Cells;
 import org.berrywatt.server.labday.LabDays;
 import org.berrywatt.server.light.ControlCells;
 import org.berrywatt.server.light.Stations;
+import org.berrywatt.server.plan.Plans;
 import org.berrywatt.server.reading.Readings;
 import org.berrywatt.server.safety.Incidents;
 import org.berrywatt.server.safety.Safety;
@@ -34,6 +37,7 @@ class DemoClass {
     private final Stations stations;
     private final ControlCells controls;
     private final Readings readings;
+    private final Plans plans;
 
     DemoClass(
             LabDays labDays,
@@ -43,7 +47,8 @@ class DemoClass {
             Cells cells,
             Stations stations,
             ControlCells controls,
-            Readings readings) {
+            Readings readings,
+            Plans plans) {
         this.labDays = labDays;
         this.teams = teams;
         this.safety = safety;
@@ -52,12 +57,31 @@ class DemoClass {
         this.stations = stations;
         this.controls = controls;
         this.readings = readings;
+        this.plans = plans;
     }
 
     /** @param teacher who enters what no team enters */
     void enter(Entry entry, UUID labDayId, Caller teacher) {
         UUID teamId = entry.teamId();
-        write(entry, labDayId, teamId == null ? teacher : new Caller.TeamMember(teamId, labDayId));
+        Caller caller = teamId == null ? teacher : new Caller.TeamMember(teamId, labDayId);
+        if (!isOfPlan(entry, labDayId, caller)) {
+            write(entry, labDayId, caller);
+        }
+    }
+
+    /** Whether it was about the plan, and was entered. */
+    private boolean isOfPlan(Entry entry, UUID labDayId, Caller caller) {
+        Object request = entry.request();
+        if (request instanceof PlanRequest plan) {
+            plans.save(entry.id(), labDayId, plan, 0, caller, entry.at());
+        } else if (request instanceof PlanEntries.Change change) {
+            plans.change(entry.id(), labDayId, change.request(), change.seen(), caller, entry.at());
+        } else if (request instanceof PlannedCellRequest cell) {
+            plans.note(entry.id(), cell, caller, entry.at());
+        } else {
+            return false;
+        }
+        return true;
     }
 
     private void write(Entry entry, UUID labDayId, Caller caller) {

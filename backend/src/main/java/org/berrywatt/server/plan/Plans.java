@@ -24,7 +24,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** The plans of lab days. Every save is a new version; what was planned before stays on record. */
 @Service
-class Plans {
+public class Plans {
 
     private final PlanVersionRepository versions;
     private final Dealing dealing;
@@ -74,7 +74,7 @@ class Plans {
      * @throws Refusal {@code edited.meanwhile}, {@code plan...}, or when a setting is refused
      */
     @Transactional
-    PlanAnswer save(UUID id, UUID labDayId, PlanRequest request, long seen, Caller caller, Instant at) {
+    public PlanAnswer save(UUID id, UUID labDayId, PlanRequest request, long seen, Caller caller, Instant at) {
         caller.requireTeacher();
         return receipts.once(
                 id,
@@ -93,7 +93,7 @@ class Plans {
      * @throws Refusal {@code edited.meanwhile}, {@code plan.missing}, {@code choice.unknown}
      */
     @Transactional
-    PlanAnswer change(UUID id, UUID labDayId, PlanChangeRequest request, long seen, Caller caller, Instant at) {
+    public PlanAnswer change(UUID id, UUID labDayId, PlanChangeRequest request, long seen, Caller caller, Instant at) {
         caller.requireTeacher();
         return receipts.once(
                 id,
@@ -114,7 +114,7 @@ class Plans {
 
     /** The planned cells of a day: all for a teacher, its own for a team. */
     @Transactional(readOnly = true)
-    List<PlannedCellAnswer> cells(UUID labDayId, Caller caller) {
+    public List<PlannedCellAnswer> cells(UUID labDayId, Caller caller) {
         caller.requireLabDay(labDayId);
         return latest(labDayId).map(version -> planned(labDayId, read(version))).orElse(List.of()).stream()
                 .filter(cell -> caller instanceof Caller.Teacher || own(cell, caller))
@@ -128,7 +128,7 @@ class Plans {
      * @throws Refusal {@code plan.missing} when there is no such planned cell
      */
     @Transactional
-    PlannedCellRequest note(UUID id, PlannedCellRequest request, Caller caller, Instant at) {
+    public PlannedCellRequest note(UUID id, PlannedCellRequest request, Caller caller, Instant at) {
         var cell = cells.requireOwn(Given.need("cellId", request.cellId()), caller);
         return receipts.once(
                 id,

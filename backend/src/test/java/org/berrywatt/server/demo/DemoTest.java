@@ -10,6 +10,7 @@ import org.berrywatt.contract.TeamStanding;
 import org.berrywatt.server.labday.LabDay;
 import org.berrywatt.server.labday.LabDays;
 import org.berrywatt.server.leaderboard.Leaderboards;
+import org.berrywatt.server.plan.Plans;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
@@ -23,6 +24,9 @@ class DemoTest {
 
     @Autowired
     private LabDays labDays;
+
+    @Autowired
+    private Plans plans;
 
     @Autowired
     private DemoDay demoDay;
@@ -48,6 +52,21 @@ class DemoTest {
                 .allSatisfy(team -> assertThat(team.cells()).hasSize(3));
         assertThat(state.teams()).extracting(TeamStanding::place).first().isEqualTo(1);
         assertThat(standings(state)).contains("counts", "failed");
+    }
+
+    @Test
+    void hasAPlanFromWhichThreeCellsDeviate() {
+        var planned = plans.cells(DemoDay.id(), teacher.caller());
+
+        assertThat(planned)
+                .hasSize(24)
+                .allSatisfy(cell -> assertThat(cell.cellId()).isNotNull());
+        assertThat(planned)
+                .filteredOn(cell -> !cell.deviations().isEmpty())
+                .hasSize(3)
+                .allSatisfy(cell -> assertThat(cell.deviations())
+                        .extracting(deviation -> deviation.planned().parameter())
+                        .containsExactly("bakeTemperature"));
     }
 
     @Test
