@@ -23,7 +23,7 @@ class CoordinateExchangeTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"l4", "l8", "l9", "pb12"})
+    @ValueSource(strings = {"l4", "l8", "l9", "l18", "pb12"})
     void findsADesignAsGoodAsThePublishedOrthogonalArray(String name) throws IOException {
         var published = PublishedDesign.array(name);
 
@@ -32,13 +32,13 @@ class CoordinateExchangeTest {
         assertThat(new Precision(found).efficiency()).isCloseTo(1, within(1e-9));
     }
 
+    /** Any of its columns are orthogonal, too. */
     @Test
-    void findsADesignNearThePublishedOneWhereEighteenCellsTellFifteenDifferences() throws IOException {
-        var published = PublishedDesign.array("l18");
+    void findsADesignAsGoodAsPartOfThePublishedArrayWhateverTheOrderOfFactors() {
+        var factors =
+                List.of(PublishedDesign.factor("A", 3), PublishedDesign.factor("B", 2), PublishedDesign.factor("C", 3));
 
-        var found = search(published.factors(), List.of(18));
-
-        assertThat(new Precision(found).efficiency()).isBetween(0.9, 1.0);
+        assertThat(new Precision(search(factors, List.of(18))).efficiency()).isCloseTo(1, within(1e-9));
     }
 
     /** lambda v / (r k) = 7/9, Cochran and Cox 1957, plan 11.7. */
