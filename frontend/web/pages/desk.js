@@ -16,6 +16,7 @@ import { heater } from '../desk/heater.js';
 import { incidents } from '../desk/incidents.js';
 import { listen } from '../desk/keys.js';
 import '../desk/panels.js';
+import { planPanel } from '../desk/plan.js';
 import { readRoute, toCell, toDay, toPanel } from '../desk/route.js';
 import { signOffs } from '../desk/sign-offs.js';
 import { stageTable } from '../desk/stages.js';
@@ -105,6 +106,7 @@ function panels() {
     { key: 'heater', draw: () => heater(desk, { reload: load }) },
     { key: 'timers', draw: () => timers(desk, { reload: load }) },
     { key: 'announce', draw: () => announce(desk, { reload: load }) },
+    { key: 'plan', draw: () => planPanel(desk) },
     { key: 'teams', draw: () => teamShelf(desk, { reload: load }) },
     { key: 'incidents', draw: () => incidents(desk) },
     { key: 'day', draw: () => dayPanel(desk, { reload: load }) },
