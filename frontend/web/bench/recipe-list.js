@@ -14,11 +14,12 @@ export function recipeList(cell, catalogue) {
     : html`<p class="soft">${t('page.bench.emptyRecipe')}</p>`;
 }
 
-function valueWords({ parameter, text, unit, words }, { parameters, units }) {
+/** A value of a recipe as entered, a level by its name. */
+export function valueWords({ parameter, text, unit, words }, { parameters, units }) {
   const known = parameters.find(each => each.key === parameter);
   if (known?.kind === 'sort') return words ? t('page.quoted', { words }) : levelName(parameter, text);
   return typedWords({ text, unit }, units);
 }
 
 /** As typed; the unit chosen beside it is missing where one stands in the text. */
-const typedWords = ({ text, unit }, units) => `${text} ${unitOf(unit, units)?.symbols[0] ?? ''}`;
+export const typedWords = ({ text, unit }, units) => `${text} ${unitOf(unit, units)?.symbols[0] ?? ''}`;

@@ -4,11 +4,11 @@ import { PageElement, html, nothing } from './element.js';
 import './mark.js';
 
 const LINKS = {
-  teacher: ['days', 'plan', 'desk', 'light', 'wall', 'findings', 'data', 'calculator'],
+  teacher: ['days', 'plan', 'desk', 'light', 'wall', 'findings', 'report', 'data', 'calculator'],
   team: ['bench', 'wall', 'findings', 'calculator'],
   nobody: [],
 };
-const OF_A_DAY = new Set(['plan', 'desk', 'light', 'wall', 'findings', 'data']);
+const OF_A_DAY = new Set(['plan', 'desk', 'light', 'wall', 'findings', 'report', 'data']);
 
 /**
  * The band at the top: name, the pages this person may use, who they are. `who` is the answer of /api/access, `here`

@@ -1,13 +1,15 @@
 /** Data: the day's tables to fetch, the whole day as one file, and the way to delete it for good. */
 import { serverClock } from '../core/clock.js';
 import { day as dateWords } from '../core/format.js';
-import { get } from '../core/http.js';
+import { Refused, get } from '../core/http.js';
 import { t } from '../core/texts.js';
 import { archiveAddress } from '../data/address.js';
 import { removal } from '../data/removal.js';
 import { tables } from '../data/tables.js';
 import { html, openPage } from '../kit/kit.js';
 import { refusal } from './refusal.js';
+
+const AGAIN_MS = 3_000;
 
 const labDayId = location.hash.slice(1);
 const { header, draw } = await openPage('data');
@@ -24,6 +26,7 @@ async function load() {
     show();
   } catch (error) {
     draw(refusal(error));
+    if (!(error instanceof Refused)) setTimeout(load, AGAIN_MS);
   }
 }
 

@@ -15,7 +15,7 @@ import { conditions } from './day-words.js';
 import { refusal } from './refusal.js';
 
 const FEW = 3;
-const PAGES = ['plan', 'light', 'wall', 'findings', 'data'];
+const PAGES = ['plan', 'light', 'wall', 'findings', 'report', 'data'];
 
 const { draw } = await openPage('days');
 let days = [];

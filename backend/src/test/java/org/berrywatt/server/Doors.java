@@ -23,6 +23,7 @@ import org.berrywatt.contract.RetentionRequest;
 import org.berrywatt.contract.SetAsideRequest;
 import org.berrywatt.contract.SheetRequest;
 import org.berrywatt.contract.TeamCodeRequest;
+import org.berrywatt.contract.TeamCommentRequest;
 import org.berrywatt.contract.TeamMergerRequest;
 import org.berrywatt.contract.TeamNameRequest;
 import org.berrywatt.contract.TeamRequest;
@@ -92,6 +93,10 @@ final class Doors {
                         by -> by.put(new PutOffRequest("quiet.x", 10), "/api/labdays/{id}/desk/put-off", day())),
                 entry("GET /api/labdays/{id}/findings", by -> by.get("/api/labdays/{id}/findings", day())),
                 entry("GET /api/labdays/{id}/curves", by -> by.get("/api/labdays/{id}/curves", day())),
+                entry("GET /api/labdays/{id}/report", by -> by.get("/api/labdays/{id}/report", day())),
+                entry(
+                        "PUT /api/team-comments/{id}",
+                        by -> by.put(new TeamCommentRequest(team(), "Well kept."), "/api/team-comments/{id}", fresh())),
                 entry("GET /api/labdays/{id}/leaderboard", by -> by.get("/api/labdays/{id}/leaderboard", day())),
                 entry("GET /api/labdays/{id}/room", by -> by.get("/api/labdays/{id}/room", day())));
     }

@@ -48,6 +48,8 @@ class PermissionsTest {
             GET  /api/findings/runs/{id},                       401, 403, 403, 403, 404
             GET  /api/findings/runs/{id}/answer,                401, 403, 403, 403, 404
             PUT  /api/findings/runs/{id}/end,                   401, 403, 403, 403, 404
+            GET  /api/labdays/{id}/report,                      401, 403, 403, 403, 200
+            PUT  /api/team-comments/{id},                       401, 403, 403, 403, 200
             GET  /api/labdays/{id}/leaderboard,                 200, 200, 200, 200, 200
             GET  /api/labdays/{id}/room,                        200, 200, 200, 200, 200
             GET  /api/labdays/{labDayId}/teams,                 401, 403, 200, 200, 200

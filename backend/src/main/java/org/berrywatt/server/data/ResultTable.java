@@ -1,5 +1,7 @@
 package org.berrywatt.server.data;
 
+import static java.util.Objects.requireNonNull;
+
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +13,6 @@ import org.berrywatt.contract.CellStanding;
 import org.berrywatt.contract.Figure;
 import org.berrywatt.contract.LeaderboardState;
 import org.berrywatt.contract.TeamStanding;
-import org.berrywatt.server.cell.Cells;
 import org.berrywatt.server.leaderboard.Draws;
 import org.berrywatt.server.leaderboard.Leaderboards;
 import org.jspecify.annotations.Nullable;
@@ -25,15 +26,13 @@ final class ResultTable {
     private static final List<Entry> ENTRIES = entries();
 
     private final Leaderboards leaderboards;
-    private final Cells cells;
 
     private record Row(LeaderboardState day, TeamStanding team, CellStanding cell, CellResultAnswer result) {}
 
     private record Entry(Column column, Function<Row, @Nullable Object> value) {}
 
-    ResultTable(Leaderboards leaderboards, Cells cells) {
+    ResultTable(Leaderboards leaderboards) {
         this.leaderboards = leaderboards;
-        this.cells = cells;
     }
 
     List<Column> columns() {
@@ -42,10 +41,11 @@ final class ResultTable {
 
     void write(UUID labDayId, Layout layout, Appendable out) throws IOException {
         LeaderboardState state = leaderboards.of(labDayId);
+        var results = leaderboards.results(labDayId);
         var csv = new Csv(columns(), layout, out);
         for (TeamStanding team : state.teams()) {
             for (CellStanding cell : team.cells()) {
-                csv.row(texts(state, team, cell));
+                csv.row(texts(new Row(state, team, cell, requireNonNull(results.get(cell.cellId())))));
             }
         }
     }
@@ -56,9 +56,7 @@ final class ResultTable {
                 .sum();
     }
 
-    private List<@Nullable String> texts(LeaderboardState day, TeamStanding team, CellStanding standing) {
-        var cell = cells.find(standing.cellId()).orElseThrow();
-        var row = new Row(day, team, standing, leaderboards.result(cell));
+    private static List<@Nullable String> texts(Row row) {
         var texts = new ArrayList<@Nullable String>();
         ENTRIES.forEach(entry -> texts.add(Optional.ofNullable(entry.value().apply(row))
                 .map(String::valueOf)

@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.berrywatt.contract.ProblemCode;
-import org.berrywatt.server.cell.Cells;
 import org.berrywatt.server.labday.LabDay;
 import org.berrywatt.server.labday.LabDays;
 import org.berrywatt.server.leaderboard.Leaderboards;
@@ -52,10 +51,10 @@ class Tables {
     private final JdbcTemplate store;
     private final ResultTable results;
 
-    Tables(LabDays days, Cells cells, Leaderboards leaderboards, JdbcTemplate store) {
+    Tables(LabDays days, Leaderboards leaderboards, JdbcTemplate store) {
         this.days = days;
         this.store = store;
-        this.results = new ResultTable(leaderboards, cells);
+        this.results = new ResultTable(leaderboards);
     }
 
     /** @throws Refusal {@code notFound} */

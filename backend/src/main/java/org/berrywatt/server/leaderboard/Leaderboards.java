@@ -1,6 +1,9 @@
 package org.berrywatt.server.leaderboard;
 
+import static java.util.stream.Collectors.toMap;
+
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.berrywatt.contract.CellResultAnswer;
@@ -87,7 +90,17 @@ public class Leaderboards {
     /** The result of a cell with its worked calculation. */
     public CellResultAnswer result(Cell cell) {
         DayRecord record = records.of(cell.labDayId());
+        return result(cell, new Rating(record, known), record);
+    }
+
+    /** The results of all cells of a day as recorded at one moment, by cell. */
+    public Map<UUID, CellResultAnswer> results(UUID labDayId) {
+        DayRecord record = records.of(labDayId);
         Rating rating = new Rating(record, known);
+        return record.cells().stream().collect(toMap(Cell::id, cell -> result(cell, rating, record)));
+    }
+
+    private static CellResultAnswer result(Cell cell, Rating rating, DayRecord record) {
         return CellResults.of(
                 rating.rate(cell),
                 rating.rule(),

@@ -1,0 +1,62 @@
+package org.berrywatt.server.report;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.berrywatt.contract.CellResultAnswer;
+import org.berrywatt.contract.CurvePoint;
+import org.berrywatt.contract.ReadingAnswer;
+import org.berrywatt.contract.ReportAnswer.Aside;
+import org.berrywatt.contract.ReportAnswer.CellReport;
+import org.berrywatt.contract.SetAsideAnswer;
+import org.berrywatt.server.cell.Cell;
+
+/** A cell as it stands in a report. */
+final class CellReports {
+
+    private CellReports() {}
+
+    /** @param readings all of them, oldest first, replaced and set aside ones among them */
+    static CellReport of(
+            Cell cell, CellResultAnswer result, List<ReadingAnswer> readings, Set<String> parametersAsked) {
+        var valid = readings.stream()
+                .filter(reading ->
+                        reading.replacedBy() == null && aside(reading).isEmpty())
+                .toList();
+        return new CellReport(
+                cell.id(),
+                cell.label(),
+                result.standing(),
+                result.remark(),
+                result.openCircuitVoltageV(),
+                result.currentDensityAm2(),
+                result.fillFactor(),
+                result.powerDensityWm2(),
+                result.notes(),
+                sweep(valid),
+                asides(readings),
+                Completeness.of(cell, parametersAsked, valid));
+    }
+
+    private static List<CurvePoint> sweep(List<ReadingAnswer> valid) {
+        return valid.stream()
+                .filter(reading -> reading.kind().equals("sweep"))
+                .reduce((earlier, later) -> later)
+                .map(ReadingAnswer::points)
+                .orElse(List.of());
+    }
+
+    private static List<Aside> asides(List<ReadingAnswer> readings) {
+        return readings.stream()
+                .flatMap(
+                        reading -> aside(reading)
+                                .map(it -> new Aside(reading.kind(), reading.readAt(), it.reason(), it.teacher()))
+                                .stream())
+                .toList();
+    }
+
+    /** The last word on it, where that sets it aside. */
+    private static Optional<SetAsideAnswer> aside(ReadingAnswer reading) {
+        return reading.setAside().stream().reduce((earlier, later) -> later).filter(last -> last.reason() != null);
+    }
+}
