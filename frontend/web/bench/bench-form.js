@@ -4,6 +4,7 @@ import { newId } from '../core/ids.js';
 import { t } from '../core/texts.js';
 import { checkEntries, complainAt } from '../entry/check.js';
 import { PageElement, html, nothing } from '../kit/kit.js';
+import { closedNotice } from './closed.js';
 import { go } from './routes.js';
 
 /**
@@ -50,6 +51,7 @@ export class BenchForm extends PageElement {
 
   render() {
     return html`<form class="flow bench-form" novalidate @submit=${this.#submit}>
+      ${closedNotice(this.data)}
       ${this.fields(this.draft)}
       <div role="alert">${this.trouble ? html`<bw-notice tone="impossible" .text=${this.trouble}></bw-notice>` : nothing}</div>
       <button class="button whole">${this.sendLabel}</button>

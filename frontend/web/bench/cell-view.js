@@ -5,6 +5,7 @@ import { html, nothing } from '../kit/kit.js';
 import { slotPanel } from '../lesson/slot.js';
 import { teamTimers } from '../lesson/team-timers.js';
 import { checklist } from './checklist.js';
+import { closedNotice } from './closed.js';
 import { curve } from './curve.js';
 import { history } from './history.js';
 import { nowPanel } from './now-panel.js';
@@ -30,6 +31,7 @@ export function cellView(data, outbox, id) {
       ${back()}
       <div class="cell-head"><h1>${t('page.bench.cell', { label: cell.label })}</h1>
         <bw-cell .stages=${statesByStage(stages)}></bw-cell></div>
+      ${closedNotice(data)}
       ${cell.pending ? html`<span class="tag pending"><bw-icon name="waiting"></bw-icon>${t('page.bench.onThisPhone')}</span>` : nothing}
       ${otherwiseThanPlanned(data, cell.id)}
       ${slotPanel(data, outbox, id)}

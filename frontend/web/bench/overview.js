@@ -5,6 +5,7 @@ import { remark, t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { slotTag } from '../lesson/slot.js';
 import { teamTimers } from '../lesson/team-timers.js';
+import { closedNotice } from './closed.js';
 import { nextStep, stagesOf, statesByStage } from './progress.js';
 import { to } from './routes.js';
 import { comeBackAt, endOf, settledFrom } from './timers.js';
@@ -30,7 +31,7 @@ function howAreWeDoing(data) {
   return html`<h1 id="how">${data.team?.name ?? t('page.bench.title')}</h1>
     ${standing?.place ? placed(standing, data) : data.leaderboard ? html`<p class="soft">${t('page.bench.noPlace')}</p>` : nothing}
     ${whatMoves(standing)}
-    ${data.labDay && !data.labDay.entryOpen ? html`<bw-notice tone="unusual" .text=${t('page.bench.closed')}></bw-notice>` : nothing}`;
+    ${closedNotice(data)}`;
 }
 
 function placed(standing, { leaderboard }) {

@@ -4,14 +4,14 @@ import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 
 /** The control cell: which it is, its course at each station, and whether it tells the same as the light meters. */
-export function controlCell({ control, cells, mayWrite, labDayId, load }) {
-  if (!control.cellId && !mayWrite) return nothing;
+export function controlCell({ control, cells, mayCorrect, labDayId, load }) {
+  if (!control.cellId && !mayCorrect) return nothing;
   return html`<section class="card flow control"><h2>${control.cellId ? t('page.light.control.is', { label: control.label }) : t('page.light.control.title')}</h2>
     <p class="soft">${t('page.light.control.lead')}</p>
     ${control.checks.length > 0 ? html`<ul class="bare flow">${control.checks.map(check)}</ul>` : nothing}
     ${control.cellId && control.stations.length < 2 ? html`<p>${t('page.light.control.more')}</p>` : nothing}
     ${control.stations.length > 0 ? html`<div class="courses">${control.stations.map(course)}</div>` : nothing}
-    ${mayWrite ? picker(control, cells, labDayId, load) : nothing}</section>`;
+    ${mayCorrect ? picker(control, cells, labDayId, load) : nothing}</section>`;
 }
 
 function check({ one, other, lightRatio, currentRatio, agrees }) {

@@ -55,8 +55,8 @@ function show() {
   const formShown = mayWrite && (adding || stations.length === 0);
   draw(html`<div class="light flow-wide">
     <div class="apart"><div><h1>${t('page.light.title')}</h1><p class="soft">${t('page.light.lead')}</p></div>
-      ${mayWrite && !formShown ? html`<button class="button quiet" @click=${add}><bw-icon name="add"></bw-icon>${t('page.light.add')}</button>` : nothing}</div>
-    ${mayWrite && !day.entryOpen ? html`<bw-notice .text=${t('page.light.closed')}></bw-notice>` : nothing}
+      ${page.mayCorrect && !formShown ? html`<button class="button quiet" @click=${add}><bw-icon name="add"></bw-icon>${t('page.light.add')}</button>` : nothing}</div>
+    ${mayWrite && !day.entryOpen ? html`<bw-notice .text=${t(day.resultsFinal ? 'page.light.final' : 'page.light.closed')}></bw-notice>` : nothing}
     ${formShown ? newStation() : nothing}
     ${stations.length === 0 && !mayWrite ? html`<p>${t('page.light.none')}</p>` : nothing}
     <div class="stations">${repeat(stations, station => station.id, station => stationCard(station, page))}</div>
