@@ -70,9 +70,14 @@ class SweepTable extends PageElement {
     const { points, way } = this.sweep;
     const next = way === 'voltageCurrent' ? null : nextLoad(points, this.guessOhm ?? null);
     return html`<div class="beside">
-      ${next ? html`<button type="button" class="button quiet" @click=${() => this.#add(prefixed(next, 'Ω'))}><bw-icon name="add"></bw-icon>${t('page.bench.nextLoad', { load: prefixed(next, 'Ω') })}</button>` : nothing}
+      ${next && !this.#isLaid(next) ? html`<button type="button" class="button quiet" @click=${() => this.#add(prefixed(next, 'Ω'))}><bw-icon name="add"></bw-icon>${t('page.bench.nextLoad', { load: prefixed(next, 'Ω') })}</button>` : nothing}
       <button type="button" class="button plain" @click=${() => this.#add('')}>${t('page.bench.addRow')}</button></div>
       <p class="soft small" role="status">${isEnough(points) ? t('page.bench.sweepEnough') : points.length ? t('page.bench.sweepSoFar', { points: points.length, near: nearPeak(points) }) : nothing}</p>`;
+  }
+
+  /** Whether a row with this resistor waits for its reading already. */
+  #isLaid(ohm) {
+    return this.sweep.rows.some(row => row.load === prefixed(ohm, 'Ω'));
   }
 
   #set(i, column, text) {

@@ -3,7 +3,7 @@ import { t } from '../core/texts.js';
 import { PageElement, html, nothing } from '../kit/kit.js';
 import { comparableParameters, openParameters, withFactor, withFixed, withLevel, withoutLevel } from './draft.js';
 import './level-picker.js';
-import { levelWords, parameterName, ratio } from './names.js';
+import { hours, levelWords, parameterName, ratio } from './names.js';
 
 const RATIOS = [1.5, 2, 3, 5];
 const SPREADS = [1.3, 1.65, 2.5];
@@ -89,7 +89,7 @@ class PlanForm extends PageElement {
   #room() {
     const { heaters } = this.draft;
     const set = (place, change) => this.#set('heaters', heaters.map((heater, i) => (i === place ? { ...heater, ...change } : heater)));
-    return this.#fold('room', t('page.plan.room', { heaters: heaters.length, stations: this.draft.stations, hours: this.draft.minutes / 60 }), html`
+    return this.#fold('room', t('page.plan.room', { heaters: heaters.length, stations: this.draft.stations, hours: hours(this.draft.minutes) }), html`
       ${heaters.map((heater, place) => html`<div class="pair heater">
         <bw-field .label=${t('page.plan.heater')} maxlength="24" .value=${heater.name} @typed=${event => set(place, { name: event.detail })}></bw-field>
         <bw-field .label=${t('page.plan.positions')} .value=${String(heater.positions)} @typed=${event => set(place, { positions: whole(event.detail) })}></bw-field>
