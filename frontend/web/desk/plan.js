@@ -41,7 +41,7 @@ class PlanPanel extends PageElement {
     if (has(key)) return t(key);
     const symbol = unit && this.desk.catalogue.units.find(each => each.key === unit)?.symbols[0];
     const number = Number(text);
-    return `${text !== '' && Number.isFinite(number) ? plain(number) : text}${symbol ? ` ${symbol}` : ''}`;
+    return `${text !== '' && Number.isFinite(number) ? plain(number) : text}${symbol ? `\u00a0${symbol}` : ''}`;
   }
 }
 
