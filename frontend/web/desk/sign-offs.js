@@ -24,14 +24,15 @@ class SignOffs extends PageElement {
 
   render() {
     const { catalogue } = safetyWatch;
-    if (!catalogue || !this.desk.teams.length) return nothing;
+    if (!catalogue) return nothing;
+    if (!this.desk.teams.length) return html`<section class="flow"><h2>${t('page.safety.signOffs')}</h2><p class="soft">${t('page.safety.noTeamYet')}</p></section>`;
     const zones = catalogue.zones.filter(zone => this.every || zone.gated || this.#used(zone));
     return html`<section class="flow"><h2>${t('page.safety.signOffs')}</h2>
       <p class="soft">${t('page.safety.signOffsLead')}</p>
       <div class="sign-offs" tabindex="0" role="group" aria-label=${t('page.safety.signOffs')}><table>
         <thead><tr><th scope="col">${t('page.desk.team')}</th>${zones.map(zone => html`<th scope="col">${zoneName(zone)}</th>`)}</tr></thead>
         <tbody>${this.desk.teams.map(team => this.#row(team, zones))}
-          <tr><th scope="row">${t('page.safety.allTeams')}</th>${zones.map(zone => html`<td>${this.#forAll(zone)}</td>`)}</tr></tbody></table></div>
+          ${this.desk.teams.length > 1 ? html`<tr><th scope="row">${t('page.safety.allTeams')}</th>${zones.map(zone => html`<td>${this.#forAll(zone)}</td>`)}</tr>` : nothing}</tbody></table></div>
       ${zones.length < catalogue.zones.length || this.every ? html`<button class="button plain" aria-pressed=${this.every ? 'true' : 'false'}
         @click=${() => { this.every = !this.every; }}>${t(this.every ? 'page.safety.fewerZones' : 'page.safety.everyZone')}</button>` : nothing}
       <bw-briefing .dayId=${this.desk.day.id} .asked=${this.asked ?? null} @closed=${() => { this.asked = null; }}></bw-briefing></section>`;

@@ -1,5 +1,5 @@
 /** Joins a phone to its team by a code; when the code is the lab day's, a new team gets its name here. */
-import { post, put } from '../core/http.js';
+import { Refused, post, put } from '../core/http.js';
 import { newId } from '../core/ids.js';
 import { t } from '../core/texts.js';
 import { PageElement, html } from '../kit/kit.js';
@@ -43,7 +43,7 @@ class JoinForm extends PageElement {
 
   async #join(code) {
     this.code = code;
-    const answer = await post('/api/access/join', { code });
+    const answer = await post('/api/access/join', { code }).catch(error => { throw ofCode(error); });
     if (answer.kind === 'team') this.#arrived();
     else this.opened = answer;
   }
@@ -61,5 +61,8 @@ class JoinForm extends PageElement {
     location.assign('/bench.html');
   }
 }
+
+/** The server says of every way in alike that something does not fit; here it can only be the code. */
+const ofCode = error => (error.code === 'access.refused' ? new Refused(error.status, { code: error.code, field: 'code', detail: t('page.join.wrong') }) : error);
 
 customElements.define('bw-join-form', JoinForm);
