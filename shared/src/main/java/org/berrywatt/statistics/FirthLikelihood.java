@@ -1,7 +1,6 @@
 package org.berrywatt.statistics;
 
 import java.util.Arrays;
-import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.LUDecomposition;
 import org.hipparchus.linear.RealMatrix;
 
@@ -13,26 +12,23 @@ final class FirthLikelihood {
     private static final int MOST_HALVINGS = 30;
     private static final double STILL = 1e-11;
 
-    private final double[][] x;
     private final double[] scale;
-    private final int[] successes;
-    private final int[] totals;
+    private final LogisticRows rows;
 
     FirthLikelihood(double[][] rows, int[] successes, int[] totals) {
         this.scale = new double[rows[0].length];
         for (double[] row : rows) {
             Arrays.setAll(scale, column -> Math.max(scale[column], Math.abs(row[column])));
         }
-        this.x = Arrays.stream(rows).map(row -> divided(row, scale)).toArray(double[][]::new);
-        this.successes = successes.clone();
-        this.totals = totals.clone();
+        double[][] scaled = Arrays.stream(rows).map(row -> divided(row, scale)).toArray(double[][]::new);
+        this.rows = new LogisticRows(scaled, successes, totals);
     }
 
     /** Whether the columns are independent. */
     boolean isDetermined() {
         boolean filled = Arrays.stream(scale).allMatch(size -> size > 0);
         return filled
-                && new LUDecomposition(information(new double[scale.length]), 1e-12)
+                && new LUDecomposition(rows.information(new double[scale.length]), 1e-12)
                         .getSolver()
                         .isNonSingular();
     }
@@ -44,16 +40,12 @@ final class FirthLikelihood {
     }
 
     private double scaledValue(double[] at) {
-        double sum = 0.5 * Math.log(new LUDecomposition(information(at), 0).getDeterminant());
-        for (int row = 0; row < x.length; row++) {
-            double eta = eta(at, row);
-            sum += successes[row] * eta - totals[row] * softplus(eta);
-        }
-        return sum;
+        double determinant = new LUDecomposition(rows.information(at), 0).getDeterminant();
+        return 0.5 * Math.log(determinant) + rows.logLikelihood(at);
     }
 
     double[] standardErrors(double[] coefficients) {
-        RealMatrix inverse = inverse(information(times(coefficients)));
+        RealMatrix inverse = LogisticRows.inverse(rows.information(times(coefficients)));
         double[] errors = new double[scale.length];
         Arrays.setAll(errors, column -> Math.sqrt(inverse.getEntry(column, column)) / scale[column]);
         return errors;
@@ -91,15 +83,15 @@ final class FirthLikelihood {
     }
 
     private double[] step(double[] at, int held) {
-        RealMatrix information = information(at);
+        RealMatrix information = rows.information(at);
         if (!new LUDecomposition(information, 0).getSolver().isNonSingular()) {
             return new double[at.length];
         }
-        double[] score = score(at, inverse(information));
+        double[] score = rows.score(at, LogisticRows.inverse(information));
         if (held >= 0) {
             hold(information, score, held);
         }
-        double[] step = inverse(information).operate(score);
+        double[] step = LogisticRows.inverse(information).operate(score);
         double longest = Arrays.stream(step).map(Math::abs).max().orElse(0);
         double shorter = longest > LONGEST_STEP ? LONGEST_STEP / longest : 1;
         Arrays.setAll(step, column -> step[column] * shorter);
@@ -121,56 +113,6 @@ final class FirthLikelihood {
         }
         information.setEntry(held, held, 1);
         score[held] = 0;
-    }
-
-    private double[] score(double[] at, RealMatrix inverse) {
-        double[] score = new double[at.length];
-        for (int row = 0; row < x.length; row++) {
-            double[] values = x[row];
-            double chance = chance(at, row);
-            double leverage = totals[row] * chance * (1 - chance) * dot(values, inverse.operate(values));
-            double pull = successes[row] - totals[row] * chance + leverage * (0.5 - chance);
-            Arrays.setAll(score, column -> score[column] + pull * values[column]);
-        }
-        return score;
-    }
-
-    private RealMatrix information(double[] at) {
-        double[][] sum = new double[at.length][at.length];
-        for (int row = 0; row < x.length; row++) {
-            double chance = chance(at, row);
-            double weight = totals[row] * chance * (1 - chance);
-            for (int i = 0; i < at.length; i++) {
-                for (int j = 0; j < at.length; j++) {
-                    sum[i][j] += weight * x[row][i] * x[row][j];
-                }
-            }
-        }
-        return new Array2DRowRealMatrix(sum, false);
-    }
-
-    private static RealMatrix inverse(RealMatrix matrix) {
-        return new LUDecomposition(matrix, 0).getSolver().getInverse();
-    }
-
-    private double chance(double[] at, int row) {
-        return 1 / (1 + Math.exp(-eta(at, row)));
-    }
-
-    private double eta(double[] at, int row) {
-        return dot(at, x[row]);
-    }
-
-    private static double softplus(double eta) {
-        return eta > 0 ? eta + Math.log1p(Math.exp(-eta)) : Math.log1p(Math.exp(eta));
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
     }
 
     private double[] times(double[] coefficients) {

@@ -59,7 +59,10 @@ final class InterceptCriterion {
         double groups = sums.groupsOfSize().entrySet().stream()
                 .mapToDouble(size -> size.getValue() * Math.log1p(ratio * size.getKey()))
                 .sum();
-        return groups + logDeterminant + sums.logScale() + degrees() * (1 + Math.log(2 * Math.PI * variance()));
+        return groups
+                + logDeterminant
+                + sums.columns().logScale()
+                + degrees() * (1 + Math.log(2 * Math.PI * variance()));
     }
 
     /** By the ratio. */

@@ -4,68 +4,40 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.TreeMap;
 import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 
 /**
  * All that a model with one random intercept needs of its rows: sums of products of [1, columns, y], and for every group size
- * the summed products of the groups' own sums. Columns and y are moved to mean 0 and columns scaled to deviation 1 before.
+ * the summed products of the groups' own sums.
  */
 final class InterceptSums {
 
     private static final double DEPENDENT = 1e-10;
 
-    private final double[] means;
-    private final double[] scales;
+    private final ScaledColumns columns;
     private final double[][] products;
     private final Map<Integer, double[][]> bySize = new TreeMap<>();
     private final Map<Integer, Integer> groupsOfSize = new TreeMap<>();
     private final int rows;
 
-    private InterceptSums(double[] means, double[] scales, int rows) {
-        this.means = means;
-        this.scales = scales;
+    private InterceptSums(ScaledColumns columns, int rows) {
+        this.columns = columns;
         this.rows = rows;
-        this.products = new double[means.length][means.length];
+        this.products = new double[columns.width()][columns.width()];
     }
 
     static InterceptSums of(double[][] columns, double[] y, int[] groups) {
-        int width = columns.length + 2;
-        double[][] all = new double[width][];
-        all[0] = null;
-        System.arraycopy(columns, 0, all, 1, columns.length);
-        all[width - 1] = y;
-        double[] means = new double[width];
-        double[] scales = new double[width];
-        Arrays.fill(scales, 1);
-        for (int i = 1; i < width; i++) {
-            means[i] = mean(all[i]);
-            scales[i] = i == width - 1 ? 1 : deviation(all[i], means[i]);
-        }
-        InterceptSums sums = new InterceptSums(means, scales, y.length);
-        sums.add(all, groups);
+        InterceptSums sums = new InterceptSums(new ScaledColumns(columns, y), y.length);
+        sums.add(groups);
         return sums;
     }
 
-    private static double mean(double[] values) {
-        double first = Arrays.stream(values).average().orElseThrow();
-        return first + Arrays.stream(values).map(v -> v - first).sum() / values.length;
-    }
-
-    private static double deviation(double[] values, double mean) {
-        double square = Arrays.stream(values).map(v -> (v - mean) * (v - mean)).sum() / values.length;
-        return square == 0 ? 1 : Math.sqrt(square);
-    }
-
-    private void add(double[][] all, int[] groups) {
+    private void add(int[] groups) {
         int count = Arrays.stream(groups).max().orElseThrow() + 1;
-        double[][] sums = new double[count][means.length];
-        double[] row = new double[means.length];
+        double[][] sums = new double[count][columns.width()];
+        double[] row = new double[columns.width()];
         for (int i = 0; i < rows; i++) {
-            row[0] = 1;
-            for (int column = 1; column < row.length; column++) {
-                row[column] = (all[column][i] - means[column]) / scales[column];
-            }
+            columns.read(i, row);
             addProducts(products, row);
             for (int column = 0; column < row.length; column++) {
                 sums[groups[i]][column] += row[column];
@@ -100,7 +72,11 @@ final class InterceptSums {
 
     /** Coefficients, the intercept among them. */
     int width() {
-        return means.length - 1;
+        return columns.width() - 1;
+    }
+
+    ScaledColumns columns() {
+        return columns;
     }
 
     double squares() {
@@ -109,11 +85,6 @@ final class InterceptSums {
 
     Map<Integer, Integer> groupsOfSize() {
         return groupsOfSize;
-    }
-
-    /** The determinant of scaled columns is smaller by this, in logarithms. */
-    double logScale() {
-        return 2 * Arrays.stream(scales).map(Math::log).sum();
     }
 
     boolean areIndependent() {
@@ -129,7 +100,7 @@ final class InterceptSums {
 
     /** Only what the group sizes weigh. */
     RealMatrix weighedGroups(WeightOfSize weight) {
-        double[][] sum = new double[means.length][means.length];
+        double[][] sum = new double[columns.width()][columns.width()];
         addWeighed(sum, weight);
         return new Array2DRowRealMatrix(sum, false);
     }
@@ -149,21 +120,5 @@ final class InterceptSums {
     @FunctionalInterface
     interface WeightOfSize {
         double of(int size);
-    }
-
-    double[] toOriginal(double[] coefficients) {
-        double[] original = back().operate(coefficients);
-        original[0] += means[width()];
-        return original;
-    }
-
-    /** Turns coefficients of moved and scaled columns into those of the columns as given. */
-    RealMatrix back() {
-        RealMatrix back = MatrixUtils.createRealIdentityMatrix(width());
-        for (int i = 1; i < width(); i++) {
-            back.setEntry(i, i, 1 / scales[i]);
-            back.setEntry(0, i, -means[i] / scales[i]);
-        }
-        return back;
     }
 }

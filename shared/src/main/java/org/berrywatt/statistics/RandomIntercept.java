@@ -68,7 +68,7 @@ public final class RandomIntercept {
 
     /** The intercept first, then every column's. */
     public double[] coefficients() {
-        return sums.toOriginal(at.coefficients());
+        return sums.columns().toOriginal(at.coefficients());
     }
 
     public double[] standardErrors() {
@@ -80,7 +80,7 @@ public final class RandomIntercept {
 
     /** Of the coefficients, intercept first. */
     public RealMatrix covariance() {
-        RealMatrix back = sums.back();
+        RealMatrix back = sums.columns().back();
         return back.multiply(at.inverse().scalarMultiply(residualVariance())).multiply(back.transpose());
     }
 
