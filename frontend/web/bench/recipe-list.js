@@ -22,4 +22,4 @@ export function valueWords({ parameter, text, unit, words }, { parameters, units
 }
 
 /** As typed; the unit chosen beside it is missing where one stands in the text. */
-export const typedWords = ({ text, unit }, units) => `${text} ${unitOf(unit, units)?.symbols[0] ?? ''}`;
+export const typedWords = ({ text, unit }, units) => [text, unitOf(unit, units)?.symbols[0]].filter(Boolean).join('\u00a0');
