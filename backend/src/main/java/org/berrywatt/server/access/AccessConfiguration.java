@@ -2,6 +2,7 @@ package org.berrywatt.server.access;
 
 import java.util.List;
 import org.berrywatt.server.platform.ServedPages;
+import org.springdoc.core.utils.SpringDocUtils;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -31,6 +32,7 @@ class AccessConfiguration implements WebMvcConfigurer {
     @Override
     public void addArgumentResolvers(List<HandlerMethodArgumentResolver> resolvers) {
         resolvers.add(new CallerArgument());
+        SpringDocUtils.getConfig().addRequestWrapperToIgnore(Caller.class); // read from the pass, not asked for
     }
 
     @Bean
