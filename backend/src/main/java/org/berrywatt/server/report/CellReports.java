@@ -3,12 +3,12 @@ package org.berrywatt.server.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.berrywatt.contract.CellResultAnswer;
 import org.berrywatt.contract.CurvePoint;
 import org.berrywatt.contract.ReadingAnswer;
 import org.berrywatt.contract.ReportAnswer.Aside;
 import org.berrywatt.contract.ReportAnswer.CellReport;
-import org.berrywatt.contract.SetAsideAnswer;
 import org.berrywatt.server.cell.Cell;
 
 /** A cell as it stands in a report. */
@@ -47,16 +47,15 @@ final class CellReports {
     }
 
     private static List<Aside> asides(List<ReadingAnswer> readings) {
-        return readings.stream()
-                .flatMap(
-                        reading -> aside(reading)
-                                .map(it -> new Aside(reading.kind(), reading.readAt(), it.reason(), it.teacher()))
-                                .stream())
-                .toList();
+        return readings.stream().flatMap(CellReports::aside).toList();
     }
 
     /** The last word on it, where that sets it aside. */
-    private static Optional<SetAsideAnswer> aside(ReadingAnswer reading) {
-        return reading.setAside().stream().reduce((earlier, later) -> later).filter(last -> last.reason() != null);
+    private static Stream<Aside> aside(ReadingAnswer reading) {
+        return reading.setAside().stream()
+                .reduce((earlier, later) -> later)
+                .flatMap(last -> Optional.ofNullable(last.reason())
+                        .map(reason -> new Aside(reading.kind(), reading.readAt(), reason, last.teacher())))
+                .stream();
     }
 }
