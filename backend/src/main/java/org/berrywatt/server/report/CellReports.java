@@ -21,7 +21,7 @@ final class CellReports {
             Cell cell, CellResultAnswer result, List<ReadingAnswer> readings, Set<String> parametersAsked) {
         var valid = readings.stream()
                 .filter(reading ->
-                        reading.replacedBy() == null && aside(reading).isEmpty())
+                        reading.replacedBy() == null && aside(reading).findAny().isEmpty())
                 .toList();
         return new CellReport(
                 cell.id(),
