@@ -2,8 +2,10 @@ package org.berrywatt.server.platform;
 
 import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.info.Info;
+import org.springdoc.core.utils.SpringDocUtils;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.http.ResponseEntity;
 
 /** The head of the OpenAPI description that the server gives of itself at {@code /v3/api-docs}. */
 @Configuration(proxyBeanMethods = false)
@@ -11,6 +13,7 @@ class ApiDescription {
 
     @Bean
     OpenAPI openApi() {
+        SpringDocUtils.getConfig().addResponseWrapperToIgnore(ResponseEntity.class);
         return new OpenAPI()
                 .info(new Info()
                         .title("Berrywatt")
