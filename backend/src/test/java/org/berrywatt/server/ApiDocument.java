@@ -23,6 +23,9 @@ final class ApiDocument {
             value of the cookie `XSRF-TOKEN`. The calculator needs neither. Who may use which door stands in `PermissionsTest`.
             """;
 
+    /** An answer with headers of its own is no other answer. */
+    private static final String WRAPPER = "ResponseEntity";
+
     private static final String REFERENCE = "#/components/schemas/";
 
     private final JsonNode description;
@@ -124,7 +127,8 @@ final class ApiDocument {
                 : schema.path("type").asString("");
     }
 
-    private static String link(String name) {
+    private static String link(String wrapped) {
+        var name = wrapped.replace(WRAPPER, "");
         return "[" + name + "](#" + name.toLowerCase(Locale.ROOT) + ")";
     }
 

@@ -1,19 +1,19 @@
 package org.berrywatt.server.platform;
 
+import io.swagger.v3.core.converter.ModelConverters;
 import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.info.Info;
-import org.springdoc.core.utils.SpringDocUtils;
+import org.springdoc.core.customizers.JavadocPropertyCustomizer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
-import org.springframework.http.ResponseEntity;
 
 /** The head of the OpenAPI description that the server gives of itself at {@code /v3/api-docs}. */
 @Configuration(proxyBeanMethods = false)
 class ApiDescription {
 
     @Bean
-    OpenAPI openApi() {
-        SpringDocUtils.getConfig().addResponseWrapperToIgnore(ResponseEntity.class);
+    OpenAPI openApi(JavadocPropertyCustomizer javadoc) {
+        ModelConverters.getInstance(true).addConverter(javadoc);
         return new OpenAPI()
                 .info(new Info()
                         .title("Berrywatt")
