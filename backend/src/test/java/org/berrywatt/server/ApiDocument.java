@@ -1,5 +1,6 @@
 package org.berrywatt.server;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -88,14 +89,26 @@ final class ApiDocument {
                 .orElse(content);
     }
 
+    /** Those that a door speaks of, and what they are made of. */
     private Map<String, JsonNode> schemas() {
+        var all = description.get("components").get("schemas");
         var sorted = new TreeMap<String, JsonNode>();
-        description
-                .get("components")
-                .get("schemas")
-                .properties()
-                .forEach(entry -> sorted.put(entry.getKey(), entry.getValue()));
+        var open = new ArrayDeque<>(named(description.get("paths")));
+        while (!open.isEmpty()) {
+            var name = open.pop();
+            if (sorted.putIfAbsent(name, all.get(name)) == null) {
+                open.addAll(named(all.get(name)));
+            }
+        }
         return sorted;
+    }
+
+    private static List<String> named(JsonNode within) {
+        return within.findValuesAsString("$ref").stream().map(ApiDocument::name).toList();
+    }
+
+    private static String name(String reference) {
+        return reference.substring(REFERENCE.length()).replace(WRAPPER, "");
     }
 
     private static String schema(String name, JsonNode schema) {
@@ -117,7 +130,7 @@ final class ApiDocument {
 
     private static String type(JsonNode schema) {
         if (schema.has("$ref")) {
-            return link(schema.get("$ref").asString().substring(REFERENCE.length()));
+            return link(name(schema.get("$ref").asString()));
         }
         if (schema.has("items")) {
             return "list of " + type(schema.get("items"));
@@ -127,8 +140,7 @@ final class ApiDocument {
                 : schema.path("type").asString("");
     }
 
-    private static String link(String wrapped) {
-        var name = wrapped.replace(WRAPPER, "");
+    private static String link(String name) {
         return "[" + name + "](#" + name.toLowerCase(Locale.ROOT) + ")";
     }
 
