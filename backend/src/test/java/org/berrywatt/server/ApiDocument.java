@@ -96,7 +96,7 @@ final class ApiDocument {
         var open = new ArrayDeque<>(named(description.get("paths")));
         while (!open.isEmpty()) {
             var name = open.pop();
-            if (sorted.putIfAbsent(name, all.get(name)) == null) {
+            if (all.has(name) && sorted.putIfAbsent(name, all.get(name)) == null) {
                 open.addAll(named(all.get(name)));
             }
         }
