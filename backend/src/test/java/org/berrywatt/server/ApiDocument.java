@@ -141,7 +141,7 @@ final class ApiDocument {
     }
 
     private static String link(String name) {
-        return "[" + name + "](#" + name.toLowerCase(Locale.ROOT) + ")";
+        return name.equals("String") ? "text" : "[" + name + "](#" + name.toLowerCase(Locale.ROOT) + ")";
     }
 
     private static List<JsonNode> elements(JsonNode array) {
