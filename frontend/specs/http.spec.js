@@ -102,3 +102,13 @@ spec('says why a file was refused', async () => {
   const refused = await thrownBy(() => uploading(fileDoor(422, { code: 'archive.altered', detail: 'Altered.' })).upload('/api/archives', 'zip', () => {}));
   same([refused instanceof Refused, refused.code, refused.detail], [true, 'archive.altered', 'Altered.']);
 });
+
+spec('waits longer for what the server gathers from a whole day', async () => {
+  const slow = { fetch: (path, { signal }) => new Promise((done, fail) => {
+    signal.addEventListener('abort', () => fail(new Error('gave up')));
+    setTimeout(() => done(answer(200, { teams: 3 })), 60);
+  }) };
+  const impatient = createHttp({ fetch: slow.fetch, cookies: () => '', patienceMs: 5 });
+  same((await thrownBy(() => impatient.get('/api/labdays'))) instanceof Unreachable, true);
+  same(await impatient.gather('/api/labdays/1/report'), { teams: 3 });
+});

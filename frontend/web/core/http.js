@@ -3,6 +3,7 @@
 import { language } from './language.js';
 
 const PATIENCE_MS = 10_000;
+const LONG_PATIENCE_MS = 90_000;
 const SAFE = new Set(['GET', 'HEAD']);
 
 /** The server understood and said no. Fields as in the problem detail; `detail` is what, why and the way out in words. */
@@ -34,18 +35,18 @@ export class Unreachable extends Error {
  * language of refusals and a patience.
  */
 export function createHttp({ fetch, cookies, request, language = 'en', patienceMs = PATIENCE_MS }) {
-  async function exchange(method, path, { body, headers = {}, signal, cache } = {}) {
+  async function exchange(method, path, { body, headers = {}, signal, cache, patience } = {}) {
     if (!SAFE.has(method)) await tokenAtHand(signal);
-    const response = await send(method, path, body, headers, signal, cache);
+    const response = await send(method, path, body, headers, signal, cache, patience);
     const content = await contentOf(response);
     if (!response.ok) throw new Refused(response.status, content ?? {});
     return { body: content, status: response.status, etag: response.headers.get('ETag') };
   }
 
-  async function send(method, path, body, headers, signal, cache = SAFE.has(method) ? 'no-cache' : 'no-store') {
+  async function send(method, path, body, headers, signal, cache = SAFE.has(method) ? 'no-cache' : 'no-store', patience = patienceMs) {
     const abort = new AbortController();
     const giveUp = () => abort.abort();
-    const timer = setTimeout(giveUp, patienceMs);
+    const timer = setTimeout(giveUp, patience);
     if (signal?.aborted) giveUp();
     signal?.addEventListener('abort', giveUp);
     try {
@@ -106,6 +107,8 @@ export function createHttp({ fetch, cookies, request, language = 'en', patienceM
   return {
     exchange,
     get: path => bodyOf('GET', path),
+    /** What the server works out from a whole day's records; a slow one may take its time. */
+    gather: path => bodyOf('GET', path, { patience: LONG_PATIENCE_MS }),
     /** A file of the pages: the browser may answer from what it keeps, for as long as the server said. */
     file: url => bodyOf('GET', url, { cache: 'default' }),
     put: (path, body, headers) => bodyOf('PUT', path, { body, headers }),
@@ -128,7 +131,7 @@ async function contentOf(response) {
 
 const contentIn = (text, type) => (text !== '' && /json/.test(type ?? '') ? JSON.parse(text) : null);
 
-export const { ask, exchange, file, get, put, post, upload } = createHttp({
+export const { ask, exchange, file, gather, get, put, post, upload } = createHttp({
   fetch: (...args) => globalThis.fetch(...args),
   cookies: () => document.cookie,
   request: () => new XMLHttpRequest(),

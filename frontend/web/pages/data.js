@@ -1,7 +1,7 @@
 /** Data: the day's tables to fetch, the whole day as one file, and the way to delete it for good. */
 import { serverClock } from '../core/clock.js';
 import { day as dateWords } from '../core/format.js';
-import { Refused, get } from '../core/http.js';
+import { Refused, gather, get } from '../core/http.js';
 import { t } from '../core/texts.js';
 import { archiveAddress } from '../data/address.js';
 import { removal } from '../data/removal.js';
@@ -22,7 +22,7 @@ let fetchedAt = null;
 async function load() {
   draw(html`<h1>${t('page.data.title')}</h1><p class="soft" role="status">${t('page.data.counting')}</p>`);
   try {
-    [day, { resources }] = await Promise.all([get(`/api/labdays/${labDayId}`), get(`/api/labdays/${labDayId}/tables`)]);
+    [day, { resources }] = await Promise.all([get(`/api/labdays/${labDayId}`), gather(`/api/labdays/${labDayId}/tables`)]);
     show();
   } catch (error) {
     draw(refusal(error));

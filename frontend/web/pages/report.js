@@ -1,6 +1,6 @@
 /** Report: the class's day in words, tables and drawings, and a page for each team; made to be printed. */
 import { day as dateWords } from '../core/format.js';
-import { Refused, get } from '../core/http.js';
+import { Refused, gather, get } from '../core/http.js';
 import { t } from '../core/texts.js';
 import { wordsFor } from '../findings/words.js';
 import { html, nothing, openPage } from '../kit/kit.js';
@@ -23,12 +23,12 @@ let all;
 async function load() {
   draw(html`<h1>${t('page.report.title')}</h1><p class="soft" role="status">${t('page.report.gathering')}</p>`);
   try {
-    const ofDay = path => get(`/api/labdays/${labDayId}${path}`);
+    const ofDay = path => gather(`/api/labdays/${labDayId}${path}`);
     const [day, { body: board }, findings, report, stations, cells, catalogue] = await Promise.all(
       [ofDay(''), ofDay('/leaderboard'), ofDay('/findings'), ofDay('/report'), ofDay('/stations'), ofDay('/cells'), get('/api/catalogue')]);
     all = { day, board, findings, report, stations, cells, catalogue, words: wordsFor(findings, catalogue.units) };
     const example = exampleOf(board, report);
-    all.result = example ? await get(`/api/cells/${example}/result`) : null;
+    all.result = example ? await gather(`/api/cells/${example}/result`) : null;
     show();
   } catch (error) {
     draw(refusal(error));
