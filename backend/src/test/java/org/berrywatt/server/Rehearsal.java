@@ -22,6 +22,7 @@ import org.berrywatt.safety.Zone;
 import org.berrywatt.server.access.Caller;
 import org.berrywatt.server.cell.CellWork;
 import org.berrywatt.server.cell.Cells;
+import org.berrywatt.server.labday.LabDayChanges;
 import org.berrywatt.server.labday.LabDays;
 import org.berrywatt.server.light.ControlCells;
 import org.berrywatt.server.light.Stations;
@@ -49,8 +50,8 @@ public final class Rehearsal {
 
     /** Ranks the day by another rule from now on. */
     public Rehearsal rule(String key) {
-        var days = server.getBean(LabDays.class);
-        days.edit(labDayId, labDay(key), days.show(labDayId, TEACHER).version(), TEACHER, now);
+        var version = server.getBean(LabDays.class).show(labDayId, TEACHER).version();
+        server.getBean(LabDayChanges.class).edit(labDayId, labDay(key), version, TEACHER, now);
         return this;
     }
 

@@ -2,6 +2,8 @@ package org.berrywatt.server.labday;
 
 import java.time.LocalDate;
 import java.util.UUID;
+import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.server.platform.Refusal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,4 +29,21 @@ public record LabDay(
         boolean entryOpen,
         boolean resultsFinal,
         @Nullable LocalDate keepUntil,
-        long version) {}
+        long version) {
+
+    /** @throws Refusal {@code labday.final} */
+    LabDay requireChangeable() {
+        if (resultsFinal) {
+            throw Refusal.of(ProblemCode.LABDAY_FINAL).value(title);
+        }
+        return this;
+    }
+
+    /** @throws Refusal {@code labday.final} or {@code labday.closed} */
+    LabDay requireOpen() {
+        if (!requireChangeable().entryOpen) {
+            throw Refusal.of(ProblemCode.LABDAY_CLOSED).value(title);
+        }
+        return this;
+    }
+}

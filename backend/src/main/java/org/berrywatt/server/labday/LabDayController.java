@@ -26,10 +26,12 @@ import org.springframework.web.bind.annotation.RestController;
 class LabDayController {
 
     private final LabDays days;
+    private final LabDayChanges changes;
     private final Clock clock;
 
-    LabDayController(LabDays days, Clock clock) {
+    LabDayController(LabDays days, LabDayChanges changes, Clock clock) {
         this.days = days;
+        this.changes = changes;
         this.clock = clock;
     }
 
@@ -52,22 +54,22 @@ class LabDayController {
         return tagged(
                 seen == null
                         ? days.put(id, request, caller, clock.instant())
-                        : days.edit(id, request, VersionTag.read(seen), caller, clock.instant()));
+                        : changes.edit(id, request, VersionTag.read(seen), caller, clock.instant()));
     }
 
     @PutMapping("/{id}/entry")
     ResponseEntity<LabDayAnswer> setEntry(@PathVariable UUID id, @RequestBody EntryRequest request, Caller caller) {
-        return tagged(days.setEntry(id, request, caller, clock.instant()));
+        return tagged(changes.setEntry(id, request, caller, clock.instant()));
     }
 
     @PutMapping("/{id}/final")
     ResponseEntity<LabDayAnswer> setFinal(@PathVariable UUID id, @RequestBody FinalRequest request, Caller caller) {
-        return tagged(days.setFinal(id, request, caller, clock.instant()));
+        return tagged(changes.setFinal(id, request, caller, clock.instant()));
     }
 
     @PutMapping("/{id}/retention")
     ResponseEntity<LabDayAnswer> keep(@PathVariable UUID id, @RequestBody RetentionRequest request, Caller caller) {
-        return tagged(days.keep(id, request, caller, clock.instant()));
+        return tagged(changes.keep(id, request, caller, clock.instant()));
     }
 
     private static ResponseEntity<LabDayAnswer> tagged(LabDayAnswer day) {

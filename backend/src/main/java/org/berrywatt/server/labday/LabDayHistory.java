@@ -1,9 +1,12 @@
 package org.berrywatt.server.labday;
 
+import jakarta.persistence.EntityManager;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.UUID;
+import org.berrywatt.server.access.Caller;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -22,12 +25,24 @@ class LabDayHistory {
 
     private final JdbcClient database;
 
-    LabDayHistory(JdbcClient database) {
+    private final EntityManager store;
+    private final ApplicationEventPublisher events;
+
+    LabDayHistory(JdbcClient database, EntityManager store, ApplicationEventPublisher events) {
         this.database = database;
+        this.store = store;
+        this.events = events;
     }
 
-    /** Copies the day as stored at this moment of the transaction, with the reason where one was asked for. */
-    void keep(UUID labDayId, @Nullable String reason, String writtenBy, Instant writtenAt) {
+    /** Keeps a day that has just been changed, with the reason where one was asked for, and tells whom it concerns. */
+    void record(LabDayEntity day, @Nullable String reason, Caller caller, Instant at) {
+        store.flush();
+        keep(day.id(), reason, caller.signature(), at);
+        events.publishEvent(new LabDayChanged(day.id()));
+    }
+
+    /** Copies the day as stored at this moment of the transaction. */
+    private void keep(UUID labDayId, @Nullable String reason, String writtenBy, Instant writtenAt) {
         database.sql(KEEP)
                 .param(reason)
                 .param(writtenBy)

@@ -12,7 +12,7 @@ import org.berrywatt.contract.FinalRequest;
 import org.berrywatt.contract.IncidentRequest;
 import org.berrywatt.server.Rehearsal;
 import org.berrywatt.server.ServerTest;
-import org.berrywatt.server.labday.LabDays;
+import org.berrywatt.server.labday.LabDayChanges;
 import org.berrywatt.server.safety.Incidents;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -23,13 +23,13 @@ import org.springframework.context.ApplicationContext;
 class IncidentMattersTest {
 
     private final Incidents incidents;
-    private final LabDays labDays;
+    private final LabDayChanges labDays;
     private final Desk desk;
     private final Rehearsal day;
     private final UUID team;
 
     @Autowired
-    IncidentMattersTest(ApplicationContext server, Incidents incidents, LabDays labDays, Desk desk) {
+    IncidentMattersTest(ApplicationContext server, Incidents incidents, LabDayChanges labDays, Desk desk) {
         this.incidents = incidents;
         this.labDays = labDays;
         this.desk = desk;
