@@ -79,7 +79,8 @@ function timeLeft(cell, { kind, stage }, data) {
 }
 
 const power = result => (result?.powerDensityWm2
-  ? html`<span class="soft small">${t('page.bench.cellPower', powerDensityTexts(result.powerDensityWm2))}</span>` : nothing);
+  ? html`<span class="soft small">${t('page.bench.cellPower', powerDensityTexts(result.powerDensityWm2))}</span>
+    ${result.missing.length ? html`<strong class="small">${t('page.bench.unranked')}</strong>` : nothing}` : nothing);
 
 /** The next step in a few words, with the sign of heat where the stage is hot. */
 export function nextWords({ kind, stage }) {

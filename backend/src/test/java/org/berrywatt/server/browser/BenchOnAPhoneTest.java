@@ -54,7 +54,7 @@ class BenchOnAPhoneTest {
             phone.type("toggle-" + i, i % 2 == 0 ? "0" : "640");
         }
         phone.tap("Save the light toggles");
-        phone.device.showsText("opened 3 times");
+        phone.device.showsText("Mend the light toggles of");
         phone.device.showsText("it answered to the light each time");
         phone.device.picture("bench-result-phone");
         assertThat(phone.device.complaints()).isEmpty();
