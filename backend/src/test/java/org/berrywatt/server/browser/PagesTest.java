@@ -104,6 +104,9 @@ class PagesTest {
         look("plan", "/plan.html#" + day.id());
         look("light-full", "/light.html#" + day.id());
         look("findings-full", "/findings.html#" + day.id());
+        look("findings-days", "/findings.html");
+        look("report", "/report.html#" + day.id());
+        look("data", "/data.html#" + day.id());
         var desk = "/desk.html#" + day.id();
         look("desk-full", desk);
         look("desk-cell", desk + "/cell/" + day.measured);
