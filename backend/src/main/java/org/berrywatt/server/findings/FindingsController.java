@@ -5,7 +5,7 @@ import java.util.UUID;
 import org.berrywatt.contract.CellCurveAnswer;
 import org.berrywatt.contract.FindingsAnswer;
 import org.berrywatt.server.access.Caller;
-import org.springframework.util.MultiValueMap;
+import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -21,11 +21,12 @@ class FindingsController {
         this.findings = findings;
     }
 
-    /** @param query {@code only}: facet and value with a tab between them, as often as needed; commas part nothing */
+    /** @param only facet and value with a tab between them, as often as needed; neither a key nor a number holds a comma */
     @GetMapping("/api/labdays/{id}/findings")
-    FindingsAnswer findings(@PathVariable UUID id, @RequestParam MultiValueMap<String, String> query, Caller caller) {
+    FindingsAnswer findings(
+            @PathVariable UUID id, @RequestParam(required = false) @Nullable List<String> only, Caller caller) {
         caller.requireLabDay(id);
-        return findings.of(id, Filter.of(query.get("only")));
+        return findings.of(id, Filter.of(only));
     }
 
     @GetMapping("/api/labdays/{id}/curves")
