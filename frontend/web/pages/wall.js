@@ -31,6 +31,7 @@ let hold = LET_GO;
 let notes = NOTHING_NOTED;
 let pageNumber = 0;
 let pageTimer = null;
+const sizes = new ResizeObserver(() => draw());
 
 function draw() {
   hold = arrived(hold, link.body);
@@ -43,6 +44,7 @@ function draw() {
   glide(main, () => render(template(state, shown, leaves.length), main));
   const places = shown.find(leaf => leaf.kind === 'places');
   if (places) drawPlot(main, state, places.teams);
+  if (isWide()) sizes.observe(main.querySelector('.stage')); // a larger type makes the head higher after the screen has its size
   askHowToJoin(state);
 }
 
@@ -87,6 +89,6 @@ main.replaceChildren();
 link.addEventListener('change', draw);
 room.addEventListener('change', () => requestAnimationFrame(draw)); // what the banner takes, the rows give
 addEventListener('hashchange', () => location.reload());
-new ResizeObserver(draw).observe(document.body);
+sizes.observe(document.body);
 stayAWhile();
 draw();

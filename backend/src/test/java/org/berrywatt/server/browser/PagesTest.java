@@ -105,8 +105,6 @@ class PagesTest {
         look("light-full", "/light.html#" + day.id());
         look("findings-full", "/findings.html#" + day.id());
         look("findings-days", "/findings.html");
-        look("report", "/report.html#" + day.id());
-        look("data", "/data.html#" + day.id());
         var desk = "/desk.html#" + day.id();
         look("desk-full", desk);
         look("desk-cell", desk + "/cell/" + day.measured);
