@@ -24,9 +24,10 @@ record Filter(Map<String, Set<String>> wanted) {
     }
 
     /**
-     * As it travels: a facet's key, a tab and a value, as often as needed.
+     * As it travels: a facet's key, a tab and a value, as often as needed; without a tab the value is empty, since an address may
+     * lose blanks at its end.
      *
-     * @throws Refusal {@code choice.unknown} for an entry without a tab, or more entries than anybody ticks
+     * @throws Refusal {@code choice.unknown} for an entry without a key, or more entries than anybody ticks
      */
     static Filter of(@Nullable List<String> only) {
         if (only == null) {
@@ -43,10 +44,10 @@ record Filter(Map<String, Set<String>> wanted) {
 
     private static List<String> entry(String only) {
         int at = only.indexOf(BETWEEN);
-        if (at < 1) {
+        if (at == 0 || only.isBlank()) {
             throw refusal(Words.excerpt(only));
         }
-        return List.of(only.substring(0, at), only.substring(at + 1));
+        return at < 0 ? List.of(only, "") : List.of(only.substring(0, at), only.substring(at + 1));
     }
 
     private static Refusal refusal(String value) {

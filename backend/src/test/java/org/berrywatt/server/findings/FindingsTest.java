@@ -130,9 +130,14 @@ class FindingsTest {
 
     @Test
     void refusesAFilterThatSaysNothing() {
-        assertThatThrownBy(() -> Filter.of(List.of("standing")))
+        assertThatThrownBy(() -> Filter.of(List.of("\tcounts")))
                 .isInstanceOfSatisfying(
                         Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo(ProblemCode.CHOICE_UNKNOWN));
+    }
+
+    @Test
+    void keepsABlankAtTheEndOfAnAddressOrNot() {
+        assertThat(Filter.of(List.of("level.dyeSource"))).isEqualTo(Filter.of(List.of("level.dyeSource\t")));
     }
 
     @Test
