@@ -44,7 +44,7 @@ function draw() {
   glide(main, () => render(template(state, shown, leaves.length), main));
   const places = shown.find(leaf => leaf.kind === 'places');
   if (places) drawPlot(main, state, places.teams);
-  if (isWide()) sizes.observe(main.querySelector('.stage')); // a larger type makes the head higher after the screen has its size
+  if (isWide()) for (const part of main.children) sizes.observe(part); // type and head may grow after the screen has its size
   askHowToJoin(state);
 }
 
