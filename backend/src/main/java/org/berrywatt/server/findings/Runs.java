@@ -16,7 +16,7 @@ import org.berrywatt.server.platform.Refusal;
 import org.springframework.beans.factory.DisposableBean;
 import org.springframework.stereotype.Component;
 
-/** Long looks at many cells, one after another on a thread that gives way, so that phones never wait for them. */
+/** Long looks at many cells, one after another on one thread of their own, so that phones keep the others. */
 @Component
 class Runs implements DisposableBean {
 
