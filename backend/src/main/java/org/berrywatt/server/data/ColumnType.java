@@ -1,5 +1,6 @@
 package org.berrywatt.server.data;
 
+import java.math.BigDecimal;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
@@ -14,6 +15,9 @@ enum ColumnType {
     BOOLEAN,
     DATE,
     DATETIME;
+
+    /** Digits after the point, or zeros before it, from which on a power of ten is easier to read. */
+    private static final int LONGEST_PLAIN = 20;
 
     /** The kind of a column of PostgreSQL. */
     static ColumnType of(String sqlType) {
@@ -31,6 +35,11 @@ enum ColumnType {
         return name().toLowerCase(Locale.ROOT);
     }
 
+    /** The driver's own text depends on how often a question was asked: 100 at first, 100.0 later. */
+    private static String number(BigDecimal value) {
+        return Math.abs(value.scale()) > LONGEST_PLAIN ? value.toString() : value.toPlainString();
+    }
+
     /** A cell as text: decimal points, ISO 8601 times in UTC; null when there is none. */
     @Nullable
     String read(ResultSet row, int column) throws SQLException {
@@ -42,6 +51,10 @@ enum ColumnType {
             case BOOLEAN -> {
                 boolean yes = row.getBoolean(column);
                 yield row.wasNull() ? null : String.valueOf(yes);
+            }
+            case NUMBER -> {
+                double value = row.getDouble(column);
+                yield row.wasNull() ? null : number(BigDecimal.valueOf(value).stripTrailingZeros());
             }
             default -> row.getString(column);
         };

@@ -19,7 +19,7 @@ interface ReadingRepository extends Repository<ReadingEntity, UUID> {
             + " and not exists (select c from ReadingEntity c where c.replaces = r.id)"
             + " and not exists (select s from SetAside s where s.readingId = r.id and s.reason is not null"
             + " and not exists (select l from SetAside l where l.readingId = r.id and l.position > s.position))"
-            + " order by r.taken.at, r.id")
+            + " order by r.taken.at, r.origin.acceptedAt, r.id")
     List<ReadingEntity> validOfLabDay(UUID labDayId);
 
     /** Keeps corrections of the same reading apart: the second waits and then sees the first. */

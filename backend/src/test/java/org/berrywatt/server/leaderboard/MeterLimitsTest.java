@@ -53,10 +53,10 @@ class MeterLimitsTest {
     @Test
     void takeNoZeroOfAMeterForABattery() {
         day.dark(cell, "0 mV", "0.9 uA");
-        day.lit(cell, yard, "300 mV", "1.9 uA");
+        day.minute(1).lit(cell, yard, "300 mV", "1.9 uA");
         assertThat(note("standing.mixed.darkShare").values()).containsEntry("value", 47.0);
 
-        day.darkBothWays(cell, List.of("0 mV", "0.9 uA"), List.of("0 mV", "0.9 uA"));
+        day.minute(2).darkBothWays(cell, List.of("0 mV", "0.9 uA"), List.of("0 mV", "0.9 uA"));
         assertThat(note("standing.meterZero.current").values()).containsEntry("value", 0.9);
         assertThat(result().notes()).extracting(Remark::key).noneMatch(key -> key.startsWith("standing.mixed"));
     }

@@ -104,6 +104,11 @@ final class ListeningPage extends StompSessionHandlerAdapter implements AutoClos
     }
 
     @Override
+    public void handleTransportError(StompSession session, Throwable exception) {
+        errors.add(String.valueOf(exception.getMessage()));
+    }
+
+    @Override
     public void close() {
         client.stop();
     }
