@@ -35,20 +35,21 @@ public final class CalibrationRows {
         return Stream.of(15.0, 1000.0)
                 .flatMap(referenceWm2 -> {
                     var far = Calibration.ofDays(days, referenceWm2);
-                    var of = String.format(
-                            Locale.ROOT,
-                            "reference of %.0f W/m², stations of 60 to 200: power of cells ",
-                            referenceWm2);
+                    var brought = String.format(Locale.ROOT, ", brought from 60 to 200 W/m² to %.0f", referenceWm2);
                     return Stream.of(
-                            covered(of + "with a sweep", far.cells(ReadCell::swept), 0.93, 1),
-                            covered(of + "without a sweep", far.cells(cell -> !cell.swept()), 0.93, 1));
+                            covered("power of cells with a sweep" + brought, far.cells(ReadCell::swept), 0.93, 1),
+                            covered(
+                                    "power of cells without a sweep" + brought,
+                                    far.cells(cell -> !cell.swept()),
+                                    0.93,
+                                    1));
                 })
                 .toList();
     }
 
     private static Row atStation(String name, StationKind kind, Calibration all) {
         Predicate<ReadCell> there = cell -> cell.swept() && cell.station().equals(kind.toString());
-        return covered("of these, at the " + name, all.cells(there), 0.90, 0.99);
+        return covered("power of these at the " + name, all.cells(there), 0.90, 0.99);
     }
 
     private static List<Row> differences(Calibration all) {

@@ -1,10 +1,13 @@
 package org.berrywatt.calibration;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.berrywatt.curve.Diode;
+import org.berrywatt.curve.SweepRefused;
 import org.berrywatt.leaderboard.Board;
 import org.berrywatt.leaderboard.Rule;
 import org.berrywatt.leaderboard.Standing;
@@ -14,6 +17,7 @@ import org.berrywatt.normalise.CellMeasurement;
 import org.berrywatt.normalise.Measurand;
 import org.berrywatt.normalise.Normalisation;
 import org.berrywatt.normalise.Reference;
+import org.berrywatt.normalise.UnderLight;
 import org.berrywatt.uncertainty.Deviates;
 import org.berrywatt.uncertainty.Estimate;
 
@@ -79,6 +83,15 @@ final class SimulatedDay {
         return new DayTeam(new UUID(number, index), cells, failed);
     }
 
+    /** A sweep that the server would refuse is given up, as a class would. */
+    private static Optional<UnderLight> swept(TeamMeter meter, Diode clipped) {
+        try {
+            return Optional.of(meter.sweep(clipped));
+        } catch (SweepRefused refused) {
+            return Optional.empty();
+        }
+    }
+
     private ReadCell read(UUID id, TrueCell cell, TrueStation station, TeamMeter meter) {
         var minute = random.nextInt(1, StationKind.MINUTES);
         var place = Math.exp(0.05 * random.nextGaussian());
@@ -87,10 +100,12 @@ final class SimulatedDay {
         var ratio = place * station.effectiveWm2(cell.dye(), minute) / reference.irradianceWm2();
         var clipped = cell.underLight(ratio, contact, warmth);
         var areaM2 = cell.areaM2() * Math.exp(0.05 * random.nextGaussian());
-        var swept = random.nextInt(5) > 1;
+        var wanted = random.nextInt(5) > 1;
+        var sweep = wanted ? swept(meter, clipped) : Optional.<UnderLight>empty();
+        var swept = sweep.isPresent();
         var result = Normalisation.of(
                 new CellMeasurement(
-                        swept ? meter.sweep(clipped) : meter.spot(clipped),
+                        sweep.orElseGet(() -> meter.spot(clipped)),
                         meter.dark(clipped),
                         new Estimate(areaM2, 0.05 * areaM2),
                         station.known(cell.dye(), minute),

@@ -36,12 +36,9 @@ record StudyTable(List<Column> columns, List<StudyRow> rows) {
         return numbers;
     }
 
-    /** An even selection where there are more than a picture can show. */
+    /** Some of them where there are more than a picture can show. */
     List<FindingsAnswer.Dot> dots(int most) {
-        int shown = Math.min(most, rows.size());
-        return IntStream.range(0, shown)
-                .mapToObj(i -> dot(rows.get((int) ((long) i * rows.size() / shown))))
-                .toList();
+        return Picked.of(rows.size(), most).mapToObj(i -> dot(rows.get(i))).toList();
     }
 
     private FindingsAnswer.Dot dot(StudyRow row) {
