@@ -1,12 +1,8 @@
 package org.berrywatt.findings;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import org.berrywatt.statistics.BlockedTest;
+import org.berrywatt.statistics.Members;
 import org.berrywatt.statistics.Quantiles;
 
 /**
@@ -54,35 +50,45 @@ final class Entries {
     }
 
     private static Entries perTeam(Study study, int[] cells, int[] levels, double[] values, int teamCount) {
-        Map<Integer, List<Integer>> teams = new LinkedHashMap<>();
-        for (int i = 0; i < cells.length; i++) {
-            teams.computeIfAbsent(study.team(cells[i]), team -> new ArrayList<>())
-                    .add(i);
-        }
-        int[] level = new int[teams.size()];
-        double[] value = new double[teams.size()];
-        int[] day = new int[teams.size()];
+        int[] level = new int[teamCount];
+        double[] value = new double[teamCount];
+        int[] day = new int[teamCount];
         int next = 0;
-        for (List<Integer> own : teams.values()) {
-            int most = mostUsed(own, levels);
-            level[next] = most;
-            value[next] = Quantiles.median(own.stream()
-                            .filter(i -> levels[i] == most)
-                            .mapToDouble(i -> values[i])
-                            .toArray())
-                    .orElse(Double.NaN);
-            day[next++] = study.day(cells[own.get(0)]);
+        for (int[] own : Members.of(study.teamsOf(cells))) {
+            if (own.length > 0) {
+                level[next] = mostUsed(own, levels);
+                value[next] = medianAt(level[next], own, levels, values);
+                day[next++] = study.day(cells[own[0]]);
+            }
         }
         return new Entries(level, value, day, true, teamCount);
     }
 
-    private static int mostUsed(List<Integer> own, int[] levels) {
-        Map<Integer, Integer> counts = new TreeMap<>();
-        own.forEach(i -> counts.merge(levels[i], 1, Integer::sum));
-        return counts.entrySet().stream()
-                .max(Map.Entry.comparingByValue())
-                .orElseThrow()
-                .getKey();
+    /** Of several used alike, the first. */
+    private static int mostUsed(int[] own, int[] levels) {
+        int[] used = new int[own.length];
+        Arrays.setAll(used, i -> levels[own[i]]);
+        Arrays.sort(used);
+        int most = used[0];
+        for (int start = 0, longest = 0, i = 1; i <= used.length; i++) {
+            if (i == used.length || used[i] != used[start]) {
+                most = i - start > longest ? used[start] : most;
+                longest = Math.max(longest, i - start);
+                start = i;
+            }
+        }
+        return most;
+    }
+
+    private static double medianAt(int level, int[] own, int[] levels, double[] values) {
+        double[] found = new double[own.length];
+        int count = 0;
+        for (int i : own) {
+            if (levels[i] == level) {
+                found[count++] = values[i];
+            }
+        }
+        return Quantiles.median(Arrays.copyOf(found, count)).orElse(Double.NaN);
     }
 
     /** Codes of the levels. */

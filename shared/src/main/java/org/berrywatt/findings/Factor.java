@@ -147,9 +147,12 @@ public final class Factor {
                 .map(quarter -> sorted[sorted.length * quarter / 4])
                 .distinct()
                 .toArray();
-        return Arrays.stream(found)
-                .map(code ->
-                        (int) Arrays.stream(ends).filter(end -> code >= end).count())
-                .toArray();
+        return Arrays.stream(found).map(code -> reached(ends, code)).toArray();
+    }
+
+    /** How many of the rising ends a code has reached. */
+    private static int reached(int[] ends, int code) {
+        int place = Arrays.binarySearch(ends, code);
+        return place >= 0 ? place + 1 : -place - 1;
     }
 }

@@ -3,10 +3,13 @@ package org.berrywatt.statistics;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.hipparchus.util.CombinatoricsUtils;
+import org.hipparchus.util.CombinatoricsUtils.FactorialLog;
 
 /** Scores and their groups, block after block; blocks that hold one group alone are left out, since they tell nothing. */
 final class Blocks {
+
+    /** Most blocks are teams of a few cells. */
+    private static final FactorialLog LOG_FACTORIAL = FactorialLog.create().withCache(100);
 
     private final List<Block> all;
 
@@ -49,47 +52,27 @@ final class Blocks {
         private double logDeals() {
             int[] sorted = groups.clone();
             Arrays.sort(sorted);
-            double log = logFactorial(sorted.length);
+            double log = LOG_FACTORIAL.value(sorted.length);
             for (int start = 0, end; start < sorted.length; start = end) {
                 end = start;
                 while (end < sorted.length && sorted[end] == sorted[start]) {
                     end++;
                 }
-                log -= logFactorial(end - start);
+                log -= LOG_FACTORIAL.value(end - start);
             }
             return log;
         }
-
-        private static double logFactorial(int n) {
-            return CombinatoricsUtils.factorialLog(n);
-        }
     }
 
-    /** A class of cells by the thousand has blocks by the hundred, so this counts rather than streams. */
     static Blocks telling(double[] scores, int[] groups, int[] blocks) {
-        int[][] members = members(blocks);
         List<Block> telling = new ArrayList<>();
-        for (int[] own : members) {
+        for (int[] own : Members.of(blocks)) {
             Block block = block(scores, groups, own);
             if (block.tells()) {
                 telling.add(block);
             }
         }
         return new Blocks(telling);
-    }
-
-    /** Indices of every block, rising; none for a number that no block has. */
-    private static int[][] members(int[] blocks) {
-        int[] sizes = new int[Arrays.stream(blocks).max().orElse(-1) + 1];
-        for (int block : blocks) {
-            sizes[block]++;
-        }
-        int[][] members = Arrays.stream(sizes).mapToObj(int[]::new).toArray(int[][]::new);
-        Arrays.fill(sizes, 0);
-        for (int i = 0; i < blocks.length; i++) {
-            members[blocks[i]][sizes[blocks[i]]++] = i;
-        }
-        return members;
     }
 
     private static Block block(double[] scores, int[] groups, int[] members) {
@@ -125,10 +108,12 @@ final class Blocks {
     }
 
     int groupCount() {
-        return all.stream()
-                        .flatMapToInt(block -> Arrays.stream(block.groups))
-                        .max()
-                        .orElse(-1)
-                + 1;
+        int most = -1;
+        for (Block block : all) {
+            for (int group : block.groups) {
+                most = Math.max(most, group);
+            }
+        }
+        return most + 1;
     }
 }

@@ -25,7 +25,12 @@ final class Ranks {
     }
 
     static boolean allFinite(double[] values) {
-        return Arrays.stream(values).allMatch(Double::isFinite);
+        for (double value : values) {
+            if (!Double.isFinite(value)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     int size() {
