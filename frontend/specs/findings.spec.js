@@ -1,4 +1,5 @@
 import { curvesOf, levelsOf, tableOf } from '/findings/downloads.js';
+import { lookAt } from '/findings/file.js';
 import { changed, travelling } from '/findings/filters.js';
 import { compared } from '/findings/overview.js';
 import { dotsOf, pictureOf } from '/findings/plot.js';
@@ -78,4 +79,25 @@ spec('saves data that a spreadsheet reads as it is', () => {
   same(lines[1].startsWith('L1,"Larch, ""the"" =1",,450,counts,,5'), true);
   same(lines[2], 'L2,"Larch, ""the"" =1",,350,failed,dye,,,');
   same(lines.length, 5);
+});
+
+spec('keeps what was chosen last when answers come late and out of order', async () => {
+  const arrive = [];
+  const late = () => new Promise(done => arrive.push(done));
+  const page = { file: null };
+  const first = lookAt(page, { name: 'a.csv', roles: { outcome: 'power' } }, late);
+  same([page.file.reading, page.file.roles], [true, { outcome: 'power' }]);
+  const second = lookAt(page, { name: 'a.csv', roles: { outcome: 'power', team: 'team' } }, late);
+  arrive[1]('second look');
+  await second;
+  arrive[0]('first look');
+  await first;
+  same(page.file, { name: 'a.csv', roles: { outcome: 'power', team: 'team' }, look: 'second look' });
+});
+
+spec('goes back to the file before when the next one is refused', async () => {
+  const page = { file: null };
+  await lookAt(page, { name: 'a.csv', roles: {} }, async () => 'a look');
+  const refused = await lookAt(page, { name: 'b.csv', roles: {} }, async () => { throw new Error('too long'); }).catch(error => error.message);
+  same([refused, page.file.name, page.file.look, page.file.reading], ['too long', 'a.csv', 'a look', false]);
 });

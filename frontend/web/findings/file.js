@@ -5,14 +5,20 @@ import { html, nothing } from '../kit/kit.js';
 const ROLES = ['outcome', 'team', 'day', 'label'];
 
 /** A file, what its columns are for, and what must be mended in it. */
-export function chooseFile({ file }, { set, read, start }) {
+export function chooseFile({ file }, { read, start }) {
   return html`<p>${t('page.findings.fileLead')}</p>
     <div class="field"><label for="table-file">${t('page.findings.file')}</label>
       <p class="hint">${t('page.findings.fileHint')}</p>
       <input id="table-file" type="file" accept=".csv,.tsv,.txt,text/csv,text/plain" @change=${({ target }) => take(target, read)}></div>
-    ${file ? html`<p role="status"><strong>${file.name}:</strong> ${t('page.findings.fileHolds', { rows: file.look.rows, columns: file.look.columns.length })}</p>
-      ${mend(file.look)}${file.look.columns.length ? purposes(file, set, read) : nothing}
-      <button type="button" class="button" ?disabled=${!file.roles.outcome || file.look.problemCount > 0} @click=${start}>${t('page.findings.compareFile')}</button>` : nothing}`;
+    ${file?.reading ? html`<p role="status">${t('page.findings.fileReading', { name: file.name })}</p>` : nothing}
+    ${file?.look ? looked(file, read, start) : nothing}`;
+}
+
+function looked(file, read, start) {
+  const { name, roles, look, reading } = file;
+  return html`${reading ? nothing : html`<p role="status"><strong>${name}:</strong> ${t('page.findings.fileHolds', { rows: look.rows, columns: look.columns.length })}</p>`}
+    ${mend(look)}${look.columns.length ? purposes(file, read) : nothing}
+    <button type="button" class="button" ?disabled=${reading || !roles.outcome || look.problemCount > 0} @click=${start}>${t('page.findings.compareFile')}</button>`;
 }
 
 /** Bytes that are no UTF-8 are taken as the older Windows letters, as spreadsheets write them. */
@@ -31,17 +37,29 @@ function lettersOf(bytes) {
   }
 }
 
-/** Has the server look at it. */
-export async function readFile({ name, csv, roles }) {
-  return { name, csv, roles, look: await ask('/api/findings/table/look', { csv, ...roles }) };
+/** Has the server look at a file. What is chosen shows at once; of several answers under way only the last one's counts. */
+export async function lookAt(page, file, lookOf = serverLook) {
+  const before = page.file;
+  const asked = { ...file, reading: true };
+  page.file = asked;
+  try {
+    const look = await lookOf(file);
+    if (page.file === asked) page.file = { ...file, look };
+  } catch (error) {
+    if (page.file !== asked) return;
+    page.file = before?.look ? { ...before, reading: false } : null;
+    throw error;
+  }
 }
+
+const serverLook = ({ csv, roles }) => ask('/api/findings/table/look', { csv, ...roles });
 
 /** Asks for the file as it was read. */
 export const fileRequest = ({ file: { csv, roles } }) => only => ask('/api/findings/table', { csv, ...roles, only });
 
-function purposes({ name, csv, roles, look }, set, read) {
+function purposes({ name, csv, roles, look }, read) {
   const options = look.columns.map(column => ({ key: column.name, label: column.name }));
-  const choose = (role, column) => read({ name, csv, roles: { ...without(roles, column), [role]: column || null } });
+  const choose = (role, column) => read({ name, csv, look, roles: { ...without(roles, column), [role]: column || null } });
   return html`<div class="roles">${ROLES.map(role => html`<bw-picker .label=${t(`page.findings.role.${role}`)} .none=${t(`page.findings.roleNone.${role}`)}
       .value=${roles[role] ?? ''} .options=${options} @chosen=${({ detail }) => choose(role, detail)}></bw-picker>`)}</div>
     <ul class="notes">${look.columns.filter(({ use }) => ['parameter', 'setAside'].includes(use)).map(column => html`<li>${told(column)}</li>`)}</ul>`;

@@ -4,7 +4,7 @@ import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 import { refusal, sentenceOf } from '../pages/refusal.js';
 import { chooseDays, daysRequest } from './days.js';
-import { chooseFile, fileRequest, readFile } from './file.js';
+import { chooseFile, fileRequest, lookAt } from './file.js';
 import { changed, travelling } from './filters.js';
 import { drawReport, report } from './report.js';
 import { follow, progress } from './run.js';
@@ -33,16 +33,12 @@ function show(page) {
       @chosen=${({ detail }) => set({ source: detail, problem: null })}></bw-choices>
     <section class="card flow">${source === 'days'
       ? chooseDays(page, set, () => start(page, daysRequest(page)))
-      : chooseFile(page, { set, read: file => look(page, file), start: () => start(page, fileRequest(page)) })}</section>
+      : chooseFile(page, { read: file => attempt(page, () => lookAt(page, file)), start: () => start(page, fileRequest(page)) })}</section>
     ${problem ? html`<bw-notice tone="impossible" .text=${sentenceOf(problem)}></bw-notice>` : nothing}
     ${run ? progress(run, () => run.stop()) : nothing}
     ${parts ? html`<div class="flow-wide" id="said">${report(parts)}</div>` : nothing}
   </div>`);
   if (parts) drawReport(parts);
-}
-
-async function look(page, file) {
-  await attempt(page, async () => { page.file = await readFile(file); });
 }
 
 /** Anew, with all cells. */
@@ -80,7 +76,9 @@ function change(page, { filter, ...parts }) {
 async function attempt(page, work) {
   page.problem = null;
   try {
-    await work();
+    const done = work();
+    show(page);
+    await done;
   } catch (error) {
     page.problem = error;
   }

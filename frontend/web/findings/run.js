@@ -8,7 +8,7 @@ const OVER = new Set(['done', 'ended', 'failed']);
 
 /** Follows a long look that the server started: `changed` when it has come further, `said` with what it says, `failed`. */
 export function follow(started, { changed, said, failed }) {
-  const run = { now: started, heard: 'none', stop };
+  const run = { now: started, heard: 'none', stopping: false, stop };
   let left = false;
 
   async function look() {
@@ -32,6 +32,8 @@ export function follow(started, { changed, said, failed }) {
       left = true;
       return;
     }
+    run.stopping = true;
+    changed();
     await put(`/api/findings/runs/${started.id}/end`, { open: false }).catch(failed);
   }
 
@@ -40,13 +42,13 @@ export function follow(started, { changed, said, failed }) {
 }
 
 /** How far it has come, with a way to stop it. */
-export function progress({ now, heard }, stop) {
+export function progress({ now, heard, stopping }, stop) {
   const { state, steps, of, draws, problem } = now;
   if (state === 'done') return nothing;
   return html`<section class="run flow" aria-label=${t('page.findings.run')}>
     <p role="status">${t(`page.findings.run.${state}`)} ${problem ? t(`problem.${problem}`) : ''} ${heard === 'rough' ? t('page.findings.run.rough') : ''}</p>
     ${OVER.has(state) ? nothing : html`<progress max=${Math.max(1, of)} value=${Math.min(steps, of)}></progress>
       <p class="apart"><span class="soft">${t('page.findings.run.far', { steps, of, draws: plain(draws) })}</span>
-      <button type="button" class="button quiet" @click=${stop}>${t('page.findings.run.stop')}</button></p>`}
+      <button type="button" class="button quiet" ?disabled=${stopping} @click=${stop}>${t(`page.findings.run.${stopping ? 'stopping' : 'stop'}`)}</button></p>`}
   </section>`;
 }
