@@ -2,7 +2,7 @@
  * Snapshot and sequence: which message to take, which to ignore, and when the whole picture must be fetched again.
  *
  * Pure functions from one state to the next; no clock, no socket. A message is `{epoch, seq, kind, body}`: `epoch`
- * changes when the server starts anew, `seq` grows by one with each state of the topic, and a message of kind `beat`
+ * changes when the numbers begin anew, `seq` grows by one with each state of the topic, and a message of kind `beat`
  * carries no body but the seq so far, so that the loss of the last message is noticed too.
  *
  * @typedef {{epoch: string, seq: number, kind: string, body: ?object}} Message

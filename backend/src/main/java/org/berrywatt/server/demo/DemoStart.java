@@ -1,6 +1,5 @@
 package org.berrywatt.server.demo;
 
-import org.berrywatt.server.access.Caller;
 import org.berrywatt.server.platform.BerrywattSettings;
 import org.springframework.boot.ApplicationArguments;
 import org.springframework.boot.ApplicationRunner;
@@ -11,13 +10,11 @@ import org.springframework.stereotype.Component;
 class DemoStart implements ApplicationRunner {
 
     private final BerrywattSettings settings;
-    private final DemoTeacher teacher;
     private final DemoDay day;
     private final Replay replay;
 
-    DemoStart(BerrywattSettings settings, DemoTeacher teacher, DemoDay day, Replay replay) {
+    DemoStart(BerrywattSettings settings, DemoDay day, Replay replay) {
         this.settings = settings;
-        this.teacher = teacher;
         this.day = day;
         this.replay = replay;
     }
@@ -25,12 +22,12 @@ class DemoStart implements ApplicationRunner {
     @Override
     public void run(ApplicationArguments arguments) {
         if (settings.isDemo()) {
-            fill(teacher.caller());
+            fill();
         }
     }
 
-    private void fill(Caller.Teacher demoTeacher) {
-        day.load(demoTeacher);
+    private void fill() {
+        var demoTeacher = day.load();
         if (settings.demo().equals("live")) {
             replay.start(demoTeacher);
         }

@@ -13,11 +13,13 @@ import org.berrywatt.server.safety.SafetyChanged;
 import org.berrywatt.server.team.TeamChanged;
 import org.springframework.modulith.events.ApplicationModuleListener;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Propagation;
 
 /**
  * Hears what the features announce after their commit. An announcement stays in the event log until it was heard here, so
- * one that a crash cut off is heard at the next start. From here on nothing needs keeping: the state is computed from what
- * is recorded, and a server that starts anew begins a new epoch, which sends every page for a fresh snapshot.
+ * one that a crash cut off is heard later, at the next start or by another server. From here on the day's revision tells that
+ * somebody must look: the state is computed from what is recorded. No transaction of its own, so that the revision has grown
+ * before anybody looks.
  */
 @Component
 class DayChanges {
@@ -32,49 +34,49 @@ class DayChanges {
         this.leaderboards = leaderboards;
     }
 
-    @ApplicationModuleListener
+    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
     void on(LabDayChanged change) {
         changed(change.labDayId());
     }
 
-    @ApplicationModuleListener
+    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
     void on(TeamChanged change) {
         changed(change.labDayId());
     }
 
-    @ApplicationModuleListener
+    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
     void on(CellChanged change) {
         changed(change.labDayId());
     }
 
-    @ApplicationModuleListener
+    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
     void on(LightChanged change) {
         changed(change.labDayId());
     }
 
-    @ApplicationModuleListener
+    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
     void on(ControlCellChosen change) {
         changed(change.labDayId());
     }
 
-    @ApplicationModuleListener
+    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
     void on(ReadingAccepted change) {
         changed(change.labDayId());
     }
 
-    @ApplicationModuleListener
+    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
     void on(ReadingSetAside change) {
         changed(change.labDayId());
     }
 
     /** No leaderboard depends on who is signed off. */
-    @ApplicationModuleListener
+    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
     void on(SafetyChanged change) {
         tellTheRoom(change.labDayId());
     }
 
     /** No leaderboard depends on the course of the lesson. */
-    @ApplicationModuleListener
+    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
     void on(LessonChanged change) {
         tellTheRoom(change.labDayId());
     }

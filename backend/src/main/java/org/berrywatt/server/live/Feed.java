@@ -1,77 +1,84 @@
 package org.berrywatt.server.live;
 
+import java.util.UUID;
 import java.util.function.Consumer;
 import org.berrywatt.contract.LiveMessage;
-import org.jspecify.annotations.Nullable;
 
 /**
- * One live topic of one lab day. Computing, numbering and publishing happen under one lock, so that states leave in the
- * order of their numbers and a snapshot never disagrees with the message of the same number.
+ * One live topic of one lab day, also when several servers tell of that day. A state gets the number after the one that was
+ * reached before it was computed, and only if nobody else took that number meanwhile: so a greater number never brings an
+ * older state, and a snapshot never disagrees with the message of the same number.
  *
- * @param <S> the state that the topic brings; equal states are the same news
+ * @param <S> the state that the topic brings; states with equal prints are the same news
  */
 final class Feed<S> {
 
-    private final String epoch;
+    private final UUID labDayId;
     private final Subject<S> subject;
+    private final FeedNumbers numbers;
+    private final Revisions revisions;
     private final Consumer<LiveMessage> topic;
-    private volatile boolean stale = true;
-    private @Nullable S state;
-    private long seq;
+    private long lookedAt;
 
-    /**
-     * @param epoch name of this run of the server
-     * @param topic takes each message to the subscribers
-     */
-    Feed(String epoch, Subject<S> subject, Consumer<LiveMessage> topic) {
-        this.epoch = epoch;
+    /** @param topic takes each message to the subscribers; what it loses they miss, and fetch a snapshot */
+    Feed(UUID labDayId, Subject<S> subject, FeedNumbers numbers, Revisions revisions, Consumer<LiveMessage> topic) {
+        this.labDayId = labDayId;
         this.subject = subject;
+        this.numbers = numbers;
+        this.revisions = revisions;
         this.topic = topic;
     }
 
-    /** Something of the day has changed; the next {@link #refresh} will look. */
-    void touch() {
-        stale = true;
+    /** The state as recorded now; subscribers hear of it under the next number if it is new. */
+    synchronized LiveMessage look() {
+        long revision = revisions.of(labDayId); // first, so that a change meanwhile is looked at again
+        LiveMessage message = numbered();
+        lookedAt = revision;
+        return message;
     }
 
-    /** Publishes the state under the next number if it differs from the last one. */
-    synchronized void refresh() {
-        look();
-    }
-
-    /** The state as recorded now; subscribers hear of it too if it is new. */
-    synchronized LiveMessage snapshot() {
-        return message(look());
-    }
-
-    /** Tells subscribers the number reached, after looking again where the last look failed. */
+    /**
+     * Tells subscribers the number reached, after looking at what was not looked at here: the last look failed, or another
+     * server ended before it told of a change.
+     */
     synchronized void beat() {
-        if (stale) {
+        if (revisions.of(labDayId) != lookedAt) {
             look();
         }
-        topic.accept(new LiveMessage(epoch, seq, "beat", null));
+        FeedNumber reached = numbers.reached(labDayId, subject.kind());
+        topic.accept(new LiveMessage(reached.epoch().toString(), reached.seq(), "beat", null));
     }
 
-    private S look() {
-        stale = false;
-        try {
-            return publishedIfNew(subject.state().get());
-        } catch (RuntimeException e) {
-            stale = true;
-            throw e;
+    /** The day is gone. */
+    void forget() {
+        numbers.forget(labDayId);
+        revisions.forget(labDayId);
+    }
+
+    private LiveMessage numbered() {
+        while (true) {
+            FeedNumber reached = numbers.reached(labDayId, subject.kind());
+            S present = subject.state().get();
+            String print = numbers.print(present);
+            if (print.equals(reached.print())) {
+                return message(reached, present);
+            }
+            if (numbers.advance(labDayId, subject.kind(), reached, print)) {
+                return told(message(reached.next(print), present));
+            }
         }
     }
 
-    private S publishedIfNew(S present) {
-        if (!present.equals(state)) {
-            state = present;
-            seq++;
-            topic.accept(message(present));
-        }
-        return present;
+    private LiveMessage told(LiveMessage news) {
+        topic.accept(news);
+        return news;
     }
 
-    private LiveMessage message(S present) {
-        return new LiveMessage(epoch, seq, subject.kind(), subject.body().apply(present));
+    private LiveMessage message(FeedNumber number, S present) {
+        return new LiveMessage(
+                number.epoch().toString(),
+                number.seq(),
+                subject.kind(),
+                subject.body().apply(present));
     }
 }

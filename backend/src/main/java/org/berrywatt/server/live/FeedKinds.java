@@ -16,19 +16,31 @@ class FeedKinds {
     @Bean
     Feeds<LeaderboardState> leaderboardFeeds(
             Leaderboards leaderboards,
+            FeedNumbers numbers,
+            Revisions revisions,
             SimpMessagingTemplate broker,
             @Qualifier("live") ThreadPoolTaskScheduler scheduler) {
         return new Feeds<>(
-                day -> new Subject<>("leaderboard", () -> leaderboards.of(day), state -> state), broker, scheduler);
+                day -> new Subject<>("leaderboard", () -> leaderboards.of(day), state -> state),
+                numbers,
+                revisions,
+                broker,
+                scheduler);
     }
 
     @Bean
     Feeds<Room> roomFeeds(
             Rooms rooms,
             Clock clock,
+            FeedNumbers numbers,
+            Revisions revisions,
             SimpMessagingTemplate broker,
             @Qualifier("live") ThreadPoolTaskScheduler scheduler) {
         return new Feeds<>(
-                day -> new Subject<>("room", () -> rooms.of(day), room -> room.at(clock.instant())), broker, scheduler);
+                day -> new Subject<>("room", () -> rooms.of(day), room -> room.at(clock.instant())),
+                numbers,
+                revisions,
+                broker,
+                scheduler);
     }
 }

@@ -1,6 +1,7 @@
 package org.berrywatt.server.live;
 
 import org.springframework.beans.factory.annotation.Qualifier;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.messaging.simp.config.ChannelRegistration;
@@ -14,6 +15,7 @@ import org.springframework.web.socket.config.annotation.WebSocketTransportRegist
 /** The STOMP endpoint: {@code /live}, for pages of this server only, to listen only. */
 @Configuration(proxyBeanMethods = false)
 @EnableWebSocketMessageBroker
+@EnableConfigurationProperties(ExternalBroker.class)
 class LiveSocket implements WebSocketMessageBrokerConfigurer {
 
     private static final long[] HEARTBEATS_MS = {10_000, 10_000};
@@ -22,6 +24,11 @@ class LiveSocket implements WebSocketMessageBrokerConfigurer {
     private static final int SEND_BUFFER_BYTES = 1024 * 1024;
 
     private final ThreadPoolTaskScheduler scheduler = new ThreadPoolTaskScheduler();
+    private final ExternalBroker external;
+
+    LiveSocket(ExternalBroker external) {
+        this.external = external;
+    }
 
     /** Runs heartbeats, beats and refreshes of the feeds; not a candidate for other features' schedules. */
     @Bean(defaultCandidate = false)
@@ -40,7 +47,13 @@ class LiveSocket implements WebSocketMessageBrokerConfigurer {
     @Override
     public void configureMessageBroker(MessageBrokerRegistry registry) {
         registry.setPreservePublishOrder(true);
-        registry.enableSimpleBroker("/topic/").setHeartbeatValue(HEARTBEATS_MS).setTaskScheduler(scheduler);
+        if (external.isNamed()) {
+            external.relay(registry);
+        } else {
+            registry.enableSimpleBroker(LabDayTopic.ALL)
+                    .setHeartbeatValue(HEARTBEATS_MS)
+                    .setTaskScheduler(scheduler);
+        }
     }
 
     @Override

@@ -1,30 +1,56 @@
 package org.berrywatt.server.live;
 
 import java.time.Clock;
+import java.util.Optional;
 import java.util.UUID;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ConcurrentMap;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
 /**
- * Counts the changes of each lab day. The count begins at the time of the server's start in milliseconds, so that it also
- * grows over a restart: no day changes a thousand times a second.
+ * Counts the changes of each lab day, in the database, so that servers beside each other count as one. A count begins at the
+ * present time in milliseconds, so that it also grows when the database lost it: no day changes a thousand times a second.
  */
 @Component
 class Revisions {
 
-    private final long start;
-    private final ConcurrentMap<UUID, Long> revisions = new ConcurrentHashMap<>();
+    private static final String GROW = """
+            insert into live_revision values (?, ?)
+            on conflict (lab_day_id) do update set revision = live_revision.revision + 1
+            """;
 
-    Revisions(Clock clock) {
-        start = clock.millis();
+    private final JdbcClient database;
+    private final Clock clock;
+
+    Revisions(JdbcClient database, Clock clock) {
+        this.database = database;
+        this.clock = clock;
     }
 
     long of(UUID labDayId) {
-        return revisions.getOrDefault(labDayId, start);
+        return find(labDayId).orElseGet(() -> begin(labDayId));
     }
 
     void grow(UUID labDayId) {
-        revisions.merge(labDayId, start + 1, (before, first) -> before + 1);
+        database.sql(GROW).params(labDayId, clock.millis()).update();
+    }
+
+    void forget(UUID labDayId) {
+        database.sql("delete from live_revision where lab_day_id = ?")
+                .param(labDayId)
+                .update();
+    }
+
+    private Optional<Long> find(UUID labDayId) {
+        return database.sql("select revision from live_revision where lab_day_id = ?")
+                .param(labDayId)
+                .query(Long.class)
+                .optional();
+    }
+
+    private long begin(UUID labDayId) {
+        database.sql("insert into live_revision values (?, ?) on conflict do nothing")
+                .params(labDayId, clock.millis())
+                .update();
+        return find(labDayId).orElseThrow();
     }
 }

@@ -8,9 +8,9 @@ import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
-/** SHA-256 over a request's canonical JSON: properties and map keys in alphabetical order, no white space. */
+/** SHA-256 over a value's canonical JSON: properties and map keys in alphabetical order, no white space. */
 @Component
-class Fingerprint {
+public class Fingerprint {
 
     private final JsonMapper canonical;
 
@@ -22,8 +22,8 @@ class Fingerprint {
                 .build();
     }
 
-    String of(Object request) {
-        return HexFormat.of().formatHex(sha256().digest(canonical.writeValueAsBytes(request)));
+    public String of(Object value) {
+        return HexFormat.of().formatHex(sha256().digest(canonical.writeValueAsBytes(value)));
     }
 
     private static MessageDigest sha256() {

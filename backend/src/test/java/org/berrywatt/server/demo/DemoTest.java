@@ -73,7 +73,7 @@ class DemoTest {
     void loadsTheDayOnceHoweverOftenTheServerStarts() {
         long before = rows();
 
-        demoDay.load(teacher.caller());
+        demoDay.load();
 
         assertThat(rows()).isEqualTo(before);
     }

@@ -5,23 +5,46 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
+import java.util.function.Supplier;
 import org.berrywatt.contract.LiveMessage;
+import org.berrywatt.server.ServerTest;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
 
+@ServerTest
 class FeedTest {
 
+    private final FeedNumbers numbers;
+    private final Revisions revisions;
+    private final JdbcClient database;
+    private final UUID day = UUID.randomUUID();
     private final List<LiveMessage> published = new ArrayList<>();
     private boolean databaseGone;
     private String title = "Morning";
     private String noted = "";
-    private final Feed<String> feed =
-            new Feed<>("e1", new Subject<>("leaderboard", this::state, state -> state + noted), published::add);
+    private Feed<String> feed;
+
+    @Autowired
+    FeedTest(FeedNumbers numbers, Revisions revisions, JdbcClient database) {
+        this.numbers = numbers;
+        this.revisions = revisions;
+        this.database = database;
+        this.feed = feed(this::state);
+    }
+
+    @BeforeEach
+    void changes() {
+        revisions.grow(day);
+    }
 
     @Test
     void numbersStatesFromOne() {
-        feed.refresh();
+        feed.look();
         title = "Noon";
-        feed.refresh();
+        feed.look();
 
         assertThat(published).extracting(LiveMessage::seq).containsExactly(1L, 2L);
         assertThat(published).extracting(LiveMessage::body).containsExactly("Morning", "Noon");
@@ -29,51 +52,124 @@ class FeedTest {
 
     @Test
     void keepsSilentWhenNothingChanged() {
-        feed.refresh();
-        feed.refresh();
+        feed.look();
+        feed.look();
 
         assertThat(published).hasSize(1);
     }
 
     @Test
     void publishesWhatASnapshotFindsNew() {
-        LiveMessage snapshot = feed.snapshot();
+        LiveMessage snapshot = feed.look();
 
         assertThat(published).containsExactly(snapshot);
-        assertThat(feed.snapshot()).isEqualTo(snapshot);
+        assertThat(feed.look()).isEqualTo(snapshot);
         assertThat(published).hasSize(1);
     }
 
     @Test
     void saysOfAnUnchangedStateWhatHoldsWhenASnapshotLeaves() {
-        feed.refresh();
+        feed.look();
         noted = " at ten";
 
-        LiveMessage snapshot = feed.snapshot();
+        LiveMessage snapshot = feed.look();
 
         assertThat(published).extracting(LiveMessage::body).containsExactly("Morning");
-        assertThat(snapshot).isEqualTo(new LiveMessage("e1", 1, "leaderboard", "Morning at ten"));
+        assertThat(snapshot).isEqualTo(new LiveMessage(snapshot.epoch(), 1, "leaderboard", "Morning at ten"));
     }
 
     @Test
     void beatsWithTheNumberReached() {
-        feed.refresh();
+        LiveMessage reached = feed.look();
 
         feed.beat();
 
-        assertThat(published).last().isEqualTo(new LiveMessage("e1", 1, "beat", null));
+        assertThat(published).last().isEqualTo(new LiveMessage(reached.epoch(), 1, "beat", null));
     }
 
     @Test
     void looksAgainAtTheBeatAfterAFailure() {
         databaseGone = true;
-        assertThatIllegalStateException().isThrownBy(feed::refresh);
+        assertThatIllegalStateException().isThrownBy(feed::look);
         databaseGone = false;
 
         feed.beat();
 
         assertThat(published).extracting(LiveMessage::kind).containsExactly("leaderboard", "beat");
         assertThat(published).extracting(LiveMessage::seq).containsExactly(1L, 1L);
+    }
+
+    @Test
+    void countsOnFromWhatAnotherServerTold() {
+        LiveMessage first = feed.look();
+        title = "Noon";
+
+        LiveMessage second = feed(this::state).look();
+
+        assertThat(second.epoch()).isEqualTo(first.epoch());
+        assertThat(second.seq()).isEqualTo(2);
+        assertThat(feed.look()).isEqualTo(second);
+        assertThat(published).hasSize(2);
+    }
+
+    @Test
+    void looksAgainWhenAnotherServerTookTheNumberMeanwhile() {
+        Feed<String> slower = feed(() -> {
+            String seen = title;
+            if (seen.equals("Morning")) {
+                title = "Noon";
+                feed.look();
+            }
+            return seen;
+        });
+
+        LiveMessage told = slower.look();
+
+        assertThat(published).extracting(LiveMessage::body).containsExactly("Noon");
+        assertThat(told.body()).isEqualTo("Noon");
+    }
+
+    @Test
+    void looksAtTheBeatAtWhatAServerAcceptedThatEndedBeforeItTold() {
+        feed.beat();
+        title = "Noon";
+        revisions.grow(day);
+
+        feed.beat();
+
+        assertThat(published).extracting(LiveMessage::body).contains("Noon");
+    }
+
+    @Test
+    void beginsANewEpochWhenTheDatabaseLostTheNumbers() {
+        LiveMessage before = feed.look();
+        database.sql("delete from live_feed where lab_day_id = ?").param(day).update();
+
+        LiveMessage after = feed.look();
+
+        assertThat(after.epoch()).isNotEqualTo(before.epoch());
+        assertThat(after.seq()).isEqualTo(1);
+    }
+
+    @Test
+    void keepsNothingOfADayThatIsGone() {
+        feed.look();
+
+        feed.forget();
+
+        assertThat(rows("live_feed") + rows("live_revision")).isZero();
+    }
+
+    private Feed<String> feed(Supplier<String> state) {
+        var subject = new Subject<>("leaderboard", state, text -> text + noted);
+        return new Feed<>(day, subject, numbers, revisions, published::add);
+    }
+
+    private long rows(String table) {
+        return database.sql("select count(*) from " + table + " where lab_day_id = ?")
+                .param(day)
+                .query(Long.class)
+                .single();
     }
 
     private String state() {

@@ -7,6 +7,7 @@ import java.util.UUID;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import org.berrywatt.contract.LiveMessage;
 import org.jspecify.annotations.Nullable;
 import org.springframework.messaging.converter.JacksonJsonMessageConverter;
@@ -27,6 +28,8 @@ final class ListeningPage extends StompSessionHandlerAdapter implements AutoClos
     private final BlockingQueue<String> errors = new LinkedBlockingQueue<>();
     private final WebSocketStompClient client = new WebSocketStompClient(new StandardWebSocketClient());
     private final StompSession session;
+    private volatile Consumer<LiveMessage> ear = messages::add;
+    private volatile Runnable lost = () -> {};
 
     private ListeningPage(int port, WebSocketHttpHeaders handshake) throws Exception {
         client.setMessageConverter(new JacksonJsonMessageConverter());
@@ -52,6 +55,15 @@ final class ListeningPage extends StompSessionHandlerAdapter implements AutoClos
     /** Listens to the leaderboard of a day. */
     ListeningPage listenTo(UUID labDayId) {
         return listenTo(LabDayTopic.of(labDayId, "leaderboard"));
+    }
+
+    /** Hears messages as they come instead of keeping them for {@link #next}. */
+    void whenHeard(Consumer<LiveMessage> listener) {
+        ear = listener;
+    }
+
+    void whenLost(Runnable listener) {
+        lost = listener;
     }
 
     void send(String destination) {
@@ -87,7 +99,7 @@ final class ListeningPage extends StompSessionHandlerAdapter implements AutoClos
     @Override
     public void handleFrame(StompHeaders headers, @Nullable Object payload) {
         if (payload instanceof LiveMessage message) {
-            messages.add(message);
+            ear.accept(message);
         } else {
             errors.add(String.valueOf(headers.getFirst("message")));
         }
@@ -106,6 +118,7 @@ final class ListeningPage extends StompSessionHandlerAdapter implements AutoClos
     @Override
     public void handleTransportError(StompSession session, Throwable exception) {
         errors.add(String.valueOf(exception.getMessage()));
+        lost.run();
     }
 
     @Override
