@@ -3,7 +3,8 @@ import { t } from '../core/texts.js';
 import { html, svg } from '../kit/kit.js';
 import { hours, teamName } from './names.js';
 
-const LEFT = 116;
+const LONGEST_NAME = 32;
+const LETTER = 8.2;
 const WIDTH = 1000;
 const LINE = 30;
 const TOP = 26;
@@ -12,7 +13,8 @@ const STEP_MIN = 30;
 export function timetable({ timetable: { slots, endMin, minutes }, settings, cells }) {
   const lines = linesOf(slots, settings, cells);
   const until = Math.max(endMin, minutes, 60);
-  const x = minute => LEFT + (WIDTH - LEFT - 24) * minute / until;
+  const left = 14 + LETTER * Math.max(8, ...lines.map(({ name }) => name.length));
+  const x = minute => left + (WIDTH - left - 24) * minute / until;
   const height = TOP + LINE * lines.length + 4;
   return html`<section class="flow afternoon" aria-labelledby="afternoon"><h2 id="afternoon">${t('page.plan.afternoon')}</h2>
     <div class="scroll" tabindex="0" role="region" aria-label=${t('page.plan.tableOf', { what: t('page.plan.afternoon') })}>
@@ -32,11 +34,13 @@ function linesOf(slots, settings, cells) {
   const of = (kinds, place) => slots.filter(slot => kinds.includes(slot.kind) && slot.place === place);
   const teams = [...new Set(slots.filter(({ kind }) => kind === 'film').map(({ place }) => place))].sort((a, b) => (a || 99) - (b || 99));
   return [
-    ...settings.heaters.map(({ name }, i) => ({ name: t('page.plan.heaterName', { name }), slots: of(['bake'], i + 1) })),
+    ...settings.heaters.map(({ name }, i) => ({ name: short(t('page.plan.heaterName', { name })), slots: of(['bake'], i + 1) })),
     ...Array.from({ length: settings.stations }, (_, i) => ({ name: t('page.plan.stationName', { number: i + 1 }), slots: of(['measure'], i + 1) })),
-    ...teams.map(team => ({ name: teamName(team, cells).slice(0, 14), slots: of(['film', 'counterElectrode', 'dyeAndClose'], team) })),
+    ...teams.map(team => ({ name: short(teamName(team, cells)), slots: of(['film', 'counterElectrode', 'dyeAndClose'], team) })),
   ];
 }
+
+const short = name => (name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME - 1)}…` : name);
 
 const ticks = until => Array.from({ length: Math.floor(until / STEP_MIN) + 1 }, (_, i) => i * STEP_MIN);
 
