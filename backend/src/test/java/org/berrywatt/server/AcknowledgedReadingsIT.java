@@ -1,110 +1,133 @@
 package org.berrywatt.server;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Random;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.regex.Pattern;
-import org.awaitility.Awaitility;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.berrywatt.server.live.FollowingPage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-/** Readings sent one after the other while server and database are killed under them. */
+/**
+ * Readings of many clients while server and database are killed under them, at moments drawn from a seed. A small class here;
+ * {@code deploy/kill-test.sh} runs it at full size.
+ */
 class AcknowledgedReadingsIT {
 
-    private static final Pattern READING_ID = Pattern.compile("\\{\"id\":\"([0-9a-f-]{36})\"");
-    private static final String DAY = """
-            {"title": "Kill day", "date": "2026-11-25", "referenceIrradiance": {"text": "100", "unit": "Wm2"},
-             "referenceArea": {"text": "1", "unit": "cm2"}, "rule": "medianOfDeclared", "cellsPerTeam": 3,
-             "teamsCreateThemselves": true}""";
-    private final List<UUID> sent = new CopyOnWriteArrayList<>();
-    private final List<UUID> acknowledged = new CopyOnWriteArrayList<>();
-    private final UUID cell = UUID.randomUUID();
+    private static final int CLIENTS = Integer.getInteger("berrywatt.kill.clients", 12);
+    private static final int READINGS = Integer.getInteger("berrywatt.kill.readings", 240);
+    private static final int KILLS = Integer.getInteger("berrywatt.kill.kills", 2);
+    private static final long SEED = Long.getLong("berrywatt.kill.seed", 2);
+    private static final int CELLS = 30;
+
+    private enum Victim {
+        SERVER,
+        DATABASE,
+        BOTH
+    }
+
+    private final Path home = ServerProcess.newHome();
+    private final ConcurrentLinkedQueue<UUID> acknowledged = new ConcurrentLinkedQueue<>();
+    private final AtomicInteger next = new AtomicInteger();
+    private final ExecutorService clients = Executors.newFixedThreadPool(CLIENTS);
+    private final Random chance = new Random(SEED);
+    private ServerProcess server;
+    private Browser teacher;
+    private MeasuredClass room;
+
+    AcknowledgedReadingsIT() throws IOException {}
+
+    @BeforeEach
+    void layOut() throws Exception {
+        server = ServerProcess.start(home).ready();
+        teacher = Browser.of(server);
+        room = MeasuredClass.layOut(teacher, server.setupKey(), CELLS);
+    }
+
+    @AfterEach
+    void end() {
+        clients.shutdownNow();
+        server.close();
+    }
 
     @Test
-    void areThereOnceAfterServerAndDatabaseWereKilledInMidSentence() throws Exception {
-        var home = ServerProcess.newHome();
-        try (var first = ServerProcess.start(home).ready()) {
-            var teacher = Browser.of(first);
-            accepted(
-                    teacher.post("/api/access/setup", account(first.setupKey())).statusCode());
-            layOut(teacher);
-            var sending = CompletableFuture.runAsync(() -> keepSending(teacher));
-            Awaitility.await().atMost(Duration.ofMinutes(1)).until(() -> acknowledged.size() >= 40);
-            var database = ServerProcess.databaseOf(home);
-            database.destroyForcibly();
-            first.kill();
-            database.onExit().join();
-            sending.join();
-        }
-        try (var second = ServerProcess.start(home).ready()) {
-            var teacher = Browser.of(second);
-            accepted(teacher.post("/api/access/sign-in", account("")).statusCode());
-            assertThat(stored(teacher)).doesNotHaveDuplicates().containsAll(acknowledged);
-            for (UUID id : sent) {
-                accepted(teacher.put("/api/readings/" + id, reading("1 mV")).statusCode());
-            }
-            assertThat(stored(teacher)).containsExactlyInAnyOrderElementsOf(sent);
-            assertThat(teacher.put("/api/readings/" + sent.get(0), reading("2 mV"))
+    void areThereOnceHoweverOftenServerAndDatabaseAreKilled() throws Exception {
+        try (var wall = FollowingPage.at(server.port(), room.day)) {
+            var sending = Stream.generate(() -> CompletableFuture.runAsync(this::send, clients))
+                    .limit(CLIENTS)
+                    .toList();
+            List<Victim> victims = killNowAndThen();
+            sending.forEach(CompletableFuture::join);
+            server.ready();
+
+            assertThat(acknowledged).hasSize(READINGS);
+            assertThat(room.stored(teacher)).containsExactlyInAnyOrderElementsOf(acknowledged);
+            assertThat(teacher.put("/api/readings/" + acknowledged.peek(), room.dark(room.cells.get(0), "9 mV"))
                             .statusCode())
+                    .as("another reading under the same id")
                     .isEqualTo(409);
+            await().atMost(Duration.ofMinutes(1))
+                    .until(() -> wall.shown().equals(room.leaderboard(teacher).toString()));
+            var places = room.leaderboard(teacher).get("body");
+            kill(Victim.SERVER);
+            server.ready();
+            assertThat(room.leaderboard(teacher).get("body")).isEqualTo(places);
+            System.out.printf(
+                    "%d clients, %d readings, seed %d, killed %s: each acknowledged reading is stored once.%n",
+                    CLIENTS, READINGS, SEED, victims);
         }
     }
 
-    private void layOut(Browser teacher) throws IOException, InterruptedException {
-        var day = UUID.randomUUID();
-        var team = UUID.randomUUID();
-        accepted(teacher.put("/api/labdays/" + day, DAY).statusCode());
-        accepted(teacher.put("/api/teams/" + team, "{\"labDayId\": \"%s\", \"name\": \"Voles\"}".formatted(day))
-                .statusCode());
-        accepted(teacher.put("/api/cells/" + cell, """
-                        {"teamId": "%s", "label": "V1", "recipe": [], "noticedAt": "2026-11-25T10:00:00Z"}""".formatted(team)).statusCode());
-    }
-
-    /** Sends until the connection breaks. */
-    private void keepSending(Browser teacher) {
-        boolean answered = true;
-        while (answered) {
-            var id = UUID.randomUUID();
-            sent.add(id);
-            answered = send(teacher, id);
-        }
-    }
-
-    private boolean send(Browser teacher, UUID id) {
-        try {
-            boolean accepted =
-                    teacher.put("/api/readings/" + id, reading("1 mV")).statusCode() == 200;
-            return accepted && acknowledged.add(id);
-        } catch (IOException | InterruptedException broken) {
-            return false;
-        }
-    }
-
-    private List<UUID> stored(Browser teacher) throws IOException, InterruptedException {
-        var answer = teacher.get("/api/cells/" + cell + "/readings").body();
-        return READING_ID
-                .matcher(answer)
-                .results()
-                .map(found -> UUID.fromString(found.group(1)))
+    private List<Victim> killNowAndThen() throws Exception {
+        var moments = IntStream.generate(() -> READINGS / 20 + chance.nextInt(READINGS * 8 / 10))
+                .limit(KILLS)
+                .sorted()
+                .toArray();
+        var victims = chance.ints(KILLS, 0, Victim.values().length)
+                .mapToObj(drawn -> Victim.values()[drawn])
                 .toList();
+        for (int kill = 0; kill < KILLS; kill++) {
+            int moment = moments[kill];
+            await().atMost(Duration.ofMinutes(10)).until(() -> acknowledged.size() >= moment);
+            server.ready();
+            kill(victims.get(kill));
+        }
+        return victims;
     }
 
-    private String reading(String voltage) {
-        return """
-                {"cellId": "%s", "kind": "dark", "voltage": {"text": "%s"}, "current": {"text": "0 uA"},
-                 "unusualConfirmed": false, "noticedAt": "2026-11-25T10:00:00Z"}""".formatted(cell, voltage);
+    /** A killed server is started again as whoever runs it would; a killed database is the server's to bring back. */
+    private void kill(Victim victim) throws IOException {
+        if (victim != Victim.SERVER) {
+            await().atMost(Duration.ofMinutes(1))
+                    .ignoreExceptions()
+                    .until(() -> ServerProcess.databaseOf(home).destroyForcibly());
+        }
+        if (victim != Victim.DATABASE) {
+            server.kill();
+            server = server.again();
+        }
     }
 
-    private static String account(String key) {
-        return """
-                {"key": "%s", "name": "Quince", "password": "four green glass doors"}""".formatted(key);
-    }
-
-    private static void accepted(int status) {
-        assertThat(status).isEqualTo(200);
+    /** Takes the next reading of the class until none is left. */
+    private void send() {
+        var outbox = new Outbox(teacher);
+        for (int reading = next.getAndIncrement(); reading < READINGS; reading = next.getAndIncrement()) {
+            UUID cell = room.cells.get(reading % CELLS);
+            acknowledged.add(outbox.deliver(
+                    reading < CELLS ? room.dark(cell, "0 mV") : room.lit(cell, 300 + reading % 200 + " mV", "900 uA")));
+        }
     }
 }

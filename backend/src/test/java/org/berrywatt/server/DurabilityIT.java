@@ -30,18 +30,6 @@ class DurabilityIT {
     }
 
     @Test
-    void keepsWhatItAcknowledgedWhenServerAndDatabaseAreKilledTogether() throws Exception {
-        try (var first = serverWithATeacher()) {
-            var database = ServerProcess.databaseOf(home);
-            first.kill();
-            kill(database);
-        }
-        try (var second = ServerProcess.start(home).ready()) {
-            assertThat(hasATeacher(second)).isTrue();
-        }
-    }
-
-    @Test
     void bringsTheDatabaseBackWhenItAloneIsKilledAndLeavesNoProcessOfItBehind() throws Exception {
         try (var server = serverWithATeacher()) {
             kill(ServerProcess.databaseOf(home));

@@ -11,10 +11,11 @@ import java.util.stream.Stream;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** A lab day with one team, its cells and a lit station, entered over HTTP by its teacher. */
+/** A lab day with teams of three cells and a lit station, entered over HTTP by its teacher. */
 final class MeasuredClass {
 
     private static final String NOTICED = "\"noticedAt\": \"2026-11-25T10:00:00Z\"";
+    private static final int CELLS_PER_TEAM = 3;
     private static final Pattern READING_ID = Pattern.compile("\\{\"id\":\"([0-9a-f-]{36})\"");
 
     final UUID day = UUID.randomUUID();
@@ -43,15 +44,22 @@ final class MeasuredClass {
                 {"title": "Long day", "date": "2026-11-25", "referenceIrradiance": {"text": "100", "unit": "Wm2"},
                  "referenceArea": {"text": "1", "unit": "cm2"}, "rule": "medianOfDeclared", "cellsPerTeam": 3,
                  "teamsCreateThemselves": true}""");
-        var team = UUID.randomUUID();
-        put(teacher, "/api/teams/" + team, "{\"labDayId\": \"%s\", \"name\": \"Voles\"}".formatted(day));
         put(teacher, "/api/stations/" + station, """
                 {"labDayId": "%s", "name": "Yard", "lamp": "sun", "instrument": "referenceCell"}""".formatted(day));
         put(teacher, "/api/irradiances/" + UUID.randomUUID(), """
                 {"stationId": "%s", "reading": {"text": "1000 W/m2"}, %s}""".formatted(station, NOTICED));
-        for (UUID cell : cells) {
-            put(teacher, "/api/cells/" + cell, """
-                    {"teamId": "%s", "label": "V%d", "recipe": [], "area": {"text": "15 x 15 mm"}, %s}""".formatted(team, cells.indexOf(cell) + 1, NOTICED));
+        for (int first = 0; first < cells.size(); first += CELLS_PER_TEAM) {
+            enterTeam(teacher, first);
+        }
+    }
+
+    private void enterTeam(Browser teacher, int first) throws IOException, InterruptedException {
+        var team = UUID.randomUUID();
+        put(teacher, "/api/teams/" + team, """
+                {"labDayId": "%s", "name": "Voles %d"}""".formatted(day, first));
+        for (int cell = first; cell < Math.min(first + CELLS_PER_TEAM, cells.size()); cell++) {
+            put(teacher, "/api/cells/" + cells.get(cell), """
+                    {"teamId": "%s", "label": "V%d", "recipe": [], "area": {"text": "15 x 15 mm"}, %s}""".formatted(team, cell, NOTICED));
         }
     }
 

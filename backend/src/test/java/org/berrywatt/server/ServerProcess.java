@@ -29,12 +29,14 @@ public final class ServerProcess implements AutoCloseable {
     /** The server as the build leaves it, its libraries in {@code lib/} beside it. */
     static final Path JAR = TARGET.resolve("berrywatt.jar");
 
+    private final List<String> command;
     private final Process process;
     private final int port;
     private final Path output;
     private final Path errors;
 
-    private ServerProcess(Process process, int port, Path output, Path errors) {
+    private ServerProcess(List<String> command, Process process, int port, Path output, Path errors) {
+        this.command = command;
         this.process = process;
         this.port = port;
         this.output = output;
@@ -50,9 +52,6 @@ public final class ServerProcess implements AutoCloseable {
 
     static ServerProcess start(List<String> before, Path jar, int port, Path home, String... arguments)
             throws IOException {
-        var logs = Files.createDirectories(TARGET.resolve("processes"));
-        var output = Files.createTempFile(logs, "server", ".out");
-        var errors = Files.createTempFile(logs, "server", ".err");
         var command = new ArrayList<>(before);
         command.addAll(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -63,11 +62,23 @@ public final class ServerProcess implements AutoCloseable {
                 "--berrywatt.home=" + home,
                 "--server.port=" + port));
         command.addAll(List.of(arguments));
+        return run(command, port);
+    }
+
+    /** The same server once more, for one that has ended. */
+    ServerProcess again() throws IOException {
+        return run(command, port);
+    }
+
+    private static ServerProcess run(List<String> command, int port) throws IOException {
+        var logs = Files.createDirectories(TARGET.resolve("processes"));
+        var output = Files.createTempFile(logs, "server", ".out");
+        var errors = Files.createTempFile(logs, "server", ".err");
         var process = new ProcessBuilder(command)
                 .redirectOutput(output.toFile())
                 .redirectError(errors.toFile())
                 .start();
-        return new ServerProcess(process, port, output, errors);
+        return new ServerProcess(command, process, port, output, errors);
     }
 
     /** A home under the build's folder that nothing else uses. */

@@ -46,6 +46,11 @@ public final class FollowingPage implements AutoCloseable {
         return List.copyOf(taken);
     }
 
+    /** The picture shown now, as JSON. */
+    public String shown() {
+        return json.writeValueAsString(taken.get(taken.size() - 1));
+    }
+
     /** How often the line was made. */
     public int dials() {
         return dials;
