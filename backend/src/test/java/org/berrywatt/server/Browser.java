@@ -28,6 +28,21 @@ public final class Browser {
         return browser;
     }
 
+    /** A browser that holds a pass already, and a token of its own making. */
+    static Browser holding(String pass, String baseUrl) {
+        var browser = new Browser(baseUrl);
+        browser.keep("berrywatt-pass", pass);
+        browser.keep("XSRF-TOKEN", "any");
+        return browser;
+    }
+
+    private void keep(String name, String value) {
+        var cookie = new HttpCookie(name, value);
+        cookie.setPath("/");
+        cookie.setVersion(0);
+        cookies.getCookieStore().add(URI.create(baseUrl), cookie);
+    }
+
     public static Browser of(ServerProcess server) throws IOException, InterruptedException {
         return at(server.baseUrl());
     }

@@ -20,6 +20,7 @@ class LiveSocket implements WebSocketMessageBrokerConfigurer {
 
     private static final long[] HEARTBEATS_MS = {10_000, 10_000};
     private static final int LARGEST_CLIENT_FRAME_BYTES = 4 * 1024;
+    private static final int SENDING_HANDS = 64;
     private static final int SEND_LIMIT_MS = 20_000;
     private static final int SEND_BUFFER_BYTES = 1024 * 1024;
 
@@ -59,6 +60,12 @@ class LiveSocket implements WebSocketMessageBrokerConfigurer {
     @Override
     public void configureClientInboundChannel(ChannelRegistration registration) {
         registration.interceptors(new ListeningOnly());
+    }
+
+    /** A phone that stopped reading holds up one hand until its limits end it; the others need hands meanwhile. */
+    @Override
+    public void configureClientOutboundChannel(ChannelRegistration registration) {
+        registration.taskExecutor().corePoolSize(SENDING_HANDS);
     }
 
     @Override

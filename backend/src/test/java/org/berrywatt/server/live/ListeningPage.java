@@ -70,6 +70,10 @@ final class ListeningPage extends StompSessionHandlerAdapter implements AutoClos
         session.send(destination, "{}");
     }
 
+    boolean hasHeard() {
+        return !messages.isEmpty();
+    }
+
     LiveMessage next() throws InterruptedException {
         LiveMessage message = messages.poll(PATIENCE_S, TimeUnit.SECONDS);
         assertThat(message).as("a message within %d s", PATIENCE_S).isNotNull();
