@@ -115,6 +115,8 @@ export function createHttp({ fetch, cookies, request, language = 'en', patienceM
     post: (path, body, headers) => bodyOf('POST', path, { body, headers }),
     /** Asks for something to be worked out; an abort of the signal ends it as Unreachable. */
     ask: (path, body, signal) => bodyOf('POST', path, { body, signal }),
+    /** Sends what takes the server long to look through. */
+    deliver: (path, body) => bodyOf('POST', path, { body, patience: LONG_PATIENCE_MS }),
     upload,
   };
 }
@@ -131,7 +133,7 @@ async function contentOf(response) {
 
 const contentIn = (text, type) => (text !== '' && /json/.test(type ?? '') ? JSON.parse(text) : null);
 
-export const { ask, exchange, file, gather, get, put, post, upload } = createHttp({
+export const { ask, deliver, exchange, file, gather, get, put, post, upload } = createHttp({
   fetch: (...args) => globalThis.fetch(...args),
   cookies: () => document.cookie,
   request: () => new XMLHttpRequest(),

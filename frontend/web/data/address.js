@@ -9,3 +9,6 @@ export function tableAddress(labDayId, name, reader, decimal = DECIMAL) {
 export const allTablesAddress = labDayId => `/api/labdays/${labDayId}/tables.zip`;
 
 export const archiveAddress = labDayId => `/api/labdays/${labDayId}/archive`;
+
+/** Where an empty table for paper records is fetched. */
+export const paperAddress = (table, decimal = DECIMAL) => `/api/paper/${table}.csv?decimalComma=${decimal === ','}`;

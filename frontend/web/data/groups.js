@@ -4,7 +4,7 @@ const GROUPS = [
   ['built', ['cells', 'recipes', 'stages', 'work']],
   ['measured', ['readings', 'sweep_points', 'toggles', 'set_asides', 'control_cell']],
   ['light', ['stations', 'irradiance', 'evenness', 'spectra']],
-  ['day', ['day', 'teams', 'day_changes']],
+  ['day', ['day', 'teams', 'day_changes', 'paper']],
 ];
 
 /** The resources of a data package as `[group, tables]`; one that no group knows stands with the day. */

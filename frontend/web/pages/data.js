@@ -4,6 +4,7 @@ import { day as dateWords } from '../core/format.js';
 import { Refused, gather, get } from '../core/http.js';
 import { t } from '../core/texts.js';
 import { archiveAddress } from '../data/address.js';
+import '../data/paper.js';
 import { removal } from '../data/removal.js';
 import { tables } from '../data/tables.js';
 import { html, openPage } from '../kit/kit.js';
@@ -33,6 +34,8 @@ async function load() {
 function show() {
   draw(html`<div class="data">
     <header><h1>${t('page.data.title')}</h1><p class="soft">${day.title} · ${dateWords(day.date)}</p></header>
+    <details class="fold card paper"><summary><h2>${t('page.data.paper')}</h2></summary>
+      <bw-paper .labDayId=${labDayId} .open=${day.entryOpen} @kept=${recount}></bw-paper></details>
     ${tables(labDayId, resources, reader, choose)}
     <div class="side flow-wide">
       <section class="card flow"><h2>${t('page.data.archive')}</h2>
@@ -41,6 +44,11 @@ function show() {
       ${removal(day, resources, { fetchedAt, fetched, gone })}
     </div>
   </div>`);
+}
+
+async function recount() {
+  ({ resources } = await gather(`/api/labdays/${labDayId}/tables`));
+  show();
 }
 
 function choose(chosen) {

@@ -14,6 +14,7 @@ import org.berrywatt.contract.FinalRequest;
 import org.berrywatt.contract.FindingsDaysRequest;
 import org.berrywatt.contract.FindingsTableRequest;
 import org.berrywatt.contract.OutcomeRequest;
+import org.berrywatt.contract.PaperRequest;
 import org.berrywatt.contract.PlanChangeRequest;
 import org.berrywatt.contract.PlanRequest;
 import org.berrywatt.contract.PlannedCellRequest;
@@ -86,6 +87,9 @@ final class Doors {
                 entry(
                         "POST /api/labdays/{id}/removal",
                         by -> by.post(new RemovalRequest("Another day"), "/api/labdays/{id}/removal", day())),
+                entry("GET /api/paper", by -> by.get("/api/paper")),
+                entry("GET /api/paper/{table}.csv", by -> by.get("/api/paper/cells.csv")),
+                entry("POST /api/labdays/{id}/paper", by -> by.post(paper(), "/api/labdays/{id}/paper", day())),
                 entry("GET /api/labdays/{id}/link.svg", by -> by.get("/api/labdays/{id}/link.svg", day())),
                 entry("GET /api/labdays/{id}/desk", by -> by.get("/api/labdays/{id}/desk", day())),
                 entry(
@@ -99,6 +103,10 @@ final class Doors {
                         by -> by.put(new TeamCommentRequest(team(), "Well kept."), "/api/team-comments/{id}", fresh())),
                 entry("GET /api/labdays/{id}/leaderboard", by -> by.get("/api/labdays/{id}/leaderboard", day())),
                 entry("GET /api/labdays/{id}/room", by -> by.get("/api/labdays/{id}/room", day())));
+    }
+
+    private static PaperRequest paper() {
+        return new PaperRequest(List.of(new PaperRequest.PaperFile("teams.csv", "team")), "UTC");
     }
 
     private Map<String, Function<Api, MvcTestResult>> ofTeams() {

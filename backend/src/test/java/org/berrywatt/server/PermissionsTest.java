@@ -37,6 +37,9 @@ class PermissionsTest {
             GET  /api/labdays/{id}/archive,                     401, 403, 403, 403, 200
             POST /api/archives,                                 401, 403, 403, 403, 422
             POST /api/labdays/{id}/removal,                     401, 403, 403, 403, 422
+            GET  /api/paper,                                    401, 403, 403, 403, 200
+            GET  /api/paper/{table}.csv,                        401, 403, 403, 403, 200
+            POST /api/labdays/{id}/paper,                       401, 403, 403, 403, 200
             GET  /api/labdays/{id}/link.svg,                    401, 403, 403, 403, 200
             GET  /api/labdays/{id}/desk,                        401, 403, 403, 403, 200
             PUT  /api/labdays/{id}/desk/put-off,                401, 403, 403, 403, 200

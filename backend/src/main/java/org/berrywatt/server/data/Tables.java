@@ -41,7 +41,8 @@ class Tables {
             "readings",
             "sweep_points",
             "toggles",
-            "set_asides");
+            "set_asides",
+            "paper");
 
     /** All tables, the results last. */
     static final List<String> NAMES =

@@ -8,7 +8,7 @@ import org.springframework.stereotype.Component;
 
 /** Turns a refusal into the problem detail a person can read. */
 @Component
-class ProblemSentences {
+public class ProblemSentences {
 
     private final Texts texts;
 
@@ -16,7 +16,8 @@ class ProblemSentences {
         this.texts = texts;
     }
 
-    Problem of(Refusal refusal) {
+    /** What a request that was refused is answered with, in its language. */
+    public Problem of(Refusal refusal) {
         var code = refusal.code();
         var status = ProblemStatus.of(code);
         var wayOut = wayOut(refusal);
