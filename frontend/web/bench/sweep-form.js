@@ -12,6 +12,7 @@ import { nextLoad } from './loads.js';
 import { likelyStation, stationPicker } from './station-picker.js';
 import { Sweep } from './sweep.js';
 import { draftOfReading } from './sweep-again.js';
+import './sweep-from-file.js';
 import { NO_ROW } from './sweep-rows.js';
 import './sweep-table.js';
 
@@ -40,6 +41,7 @@ class SweepForm extends BenchForm {
       <h1>${t('page.bench.readingOf', { label: this.cell.label, reading: t(this.part ? 'page.bench.again.sweep' : 'page.bench.reading.sweep') })}</h1>
       ${this.part ? html`<p>${t('page.bench.againLead')}</p>` : html`${howTo('sweep')}${mendLatest(this.data, this.cellId, 'sweep')}`}
       ${stationPicker(this.data.stations, stationId, id => this.change('stationId', id))}
+      <bw-sweep-from-file .catalogue=${this.data.catalogue} @read=${({ detail }) => this.#take(detail)}></bw-sweep-from-file>
       <bw-sweep-table .sweep=${sweep} .complaints=${this.complaints} .guessOhm=${this.#guessOhm} @changed=${({ detail }) => this.change(detail.key, detail.value)}></bw-sweep-table>
       ${curve(sweep.points)}
       ${sweep.unusual ? unusualTick(confirmed, ticked => this.change('confirmed', ticked)) : nothing}
@@ -54,6 +56,15 @@ class SweepForm extends BenchForm {
     this.complaints = { [i]: detail };
     this.querySelector('bw-sweep-table')?.focusRow(i);
     return i >= 0;
+  }
+
+  /** The rows of a logger's file stand where typed ones would. */
+  #take({ rows, voltageUnit, currentUnit }) {
+    this.complaints = null;
+    this.change('way', 'voltageCurrent');
+    this.change('voltageUnit', voltageUnit);
+    this.change('currentUnit', currentUnit);
+    this.change('rows', rows.map(row => ({ ...NO_ROW, ...row })));
   }
 
   get #sweep() {

@@ -1,4 +1,5 @@
 import { ask } from '../core/http.js';
+import { textOf } from '../core/letters.js';
 import { t } from '../core/texts.js';
 import { html, nothing } from '../kit/kit.js';
 
@@ -21,20 +22,9 @@ function looked(file, read, start) {
     <button type="button" class="button" ?disabled=${reading || !roles.outcome || look.problemCount > 0} @click=${start}>${t('page.findings.compareFile')}</button>`;
 }
 
-/** Bytes that are no UTF-8 are taken as the older Windows letters, as spreadsheets write them. */
 async function take(input, read) {
   const [chosen] = input.files;
-  if (!chosen) return;
-  const bytes = await chosen.arrayBuffer();
-  read({ name: chosen.name, csv: lettersOf(bytes), roles: {} });
-}
-
-function lettersOf(bytes) {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    return new TextDecoder('windows-1252').decode(bytes);
-  }
+  if (chosen) read({ name: chosen.name, csv: await textOf(chosen), roles: {} });
 }
 
 /** Has the server look at a file. What is chosen shows at once; of several answers under way only the last one's counts. */

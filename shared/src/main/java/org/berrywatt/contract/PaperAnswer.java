@@ -32,10 +32,5 @@ public record PaperAnswer(List<Sheet> sheets, List<Fault> faults, int faultCount
      * @param detail a whole sentence with what is accepted and the way out
      */
     public record Fault(
-            String file,
-            @Nullable Integer row,
-            @Nullable String column,
-            String value,
-            String code,
-            String detail) {}
+            String file, @Nullable Integer row, @Nullable String column, String value, String code, String detail) {}
 }

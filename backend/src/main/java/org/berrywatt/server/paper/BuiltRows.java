@@ -18,9 +18,13 @@ record BuiltRows(PaperDay day, Entries entries, Choices choices) {
     /** A team that is there already is nothing new, whoever made it. */
     void team(PaperRow row) {
         if (!day.hasTeam(row.text("team"))) {
-            var made = entries.add(PaperTable.TEAMS, List.of(row), Spots.of(row, "team"), (id, noticed, at) -> day.doors()
-                    .teams()
-                    .put(id, new TeamRequest(day.id(), null, row.needed("team")), day.teacher(), at));
+            var made = entries.add(
+                    PaperTable.TEAMS,
+                    List.of(row),
+                    Spots.of(row, "team"),
+                    (id, noticed, at) -> day.doors()
+                            .teams()
+                            .put(id, new TeamRequest(day.id(), null, row.needed("team")), day.teacher(), at));
             day.bring("team", row, made);
         }
     }

@@ -71,8 +71,7 @@ class PaperController {
         var format = CSVFormat.RFC4180.builder().setDelimiter(decimalComma ? ';' : ',');
         format.get()
                 .printRecord(
-                        out,
-                        known.columns().stream().map(PaperColumn::header).toArray());
+                        out, known.columns().stream().map(PaperColumn::header).toArray());
         out.flush();
     }
 
@@ -90,7 +89,11 @@ class PaperController {
         var choices = new Choices(texts);
         var columns = table.columns().stream()
                 .map(column -> new PaperTableAnswer.Column(
-                        column.header(), texts.say(column.meaning()), column.needed(), column.headers(), choices.of(column)))
+                        column.header(),
+                        texts.say(column.meaning()),
+                        column.needed(),
+                        column.headers(),
+                        choices.of(column)))
                 .toList();
         return new PaperTableAnswer(table.key(), columns);
     }

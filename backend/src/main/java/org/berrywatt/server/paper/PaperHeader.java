@@ -47,8 +47,7 @@ record PaperHeader(PaperTable table, Map<String, Place> places, int width) {
                     Refusal.of(ProblemCode.PAPER_NO_TABLE).limit(tables));
             return Optional.empty();
         }
-        var header = new PaperHeader(
-                table, new HashMap<>(), names.values().size());
+        var header = new PaperHeader(table, new HashMap<>(), names.values().size());
         for (int at = 0; at < names.values().size(); at++) {
             header.place(file, names, at, faults);
         }
@@ -58,7 +57,9 @@ record PaperHeader(PaperTable table, Map<String, Place> places, int width) {
 
     /** Whether every column is here that no row can do without. */
     boolean isComplete() {
-        return table.columns().stream().filter(PaperColumn::needed).allMatch(column -> places.containsKey(column.key()));
+        return table.columns().stream()
+                .filter(PaperColumn::needed)
+                .allMatch(column -> places.containsKey(column.key()));
     }
 
     private static long known(PaperTable table, Line names) {
@@ -132,7 +133,8 @@ record PaperHeader(PaperTable table, Map<String, Place> places, int width) {
         List<String> headers = column.headers();
         for (int i = 0; i < headers.size(); i++) {
             if (squeezed(headers.get(i)).equals(plain)) {
-                return new Meaning(column, field == null ? null : field.unitKeys().get(i));
+                return new Meaning(
+                        column, field == null ? null : field.unitKeys().get(i));
             }
         }
         return null;

@@ -77,7 +77,10 @@ class PaperImports {
             var day = days.holdOpenAlone(labDayId);
             var rowCheck = new RowCheck(new PaperTime(day.date(), zone, now), new Choices(texts), faults);
             var entries = new Entries(labDayId, rowCheck, log.entries(labDayId), faults);
-            enter(sheets, new PaperDay(doors, labDayId, teacher, new StandIns(doors, labDayId, teacher, now), faults), entries);
+            enter(
+                    sheets,
+                    new PaperDay(doors, labDayId, teacher, new StandIns(doors, labDayId, teacher, now), faults),
+                    entries);
             if (check || faults.any()) {
                 status.setRollbackOnly();
             } else {

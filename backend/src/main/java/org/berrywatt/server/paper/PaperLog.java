@@ -56,6 +56,8 @@ class PaperLog {
     private static Object[] row(UUID entry, UUID paperImport, Made made) {
         var file = made.row().file();
         var name = file.length() > LONGEST_NAME ? file.substring(0, LONGEST_NAME) : file;
-        return new Object[] {entry, paperImport, made.table().key(), name, made.row().number()};
+        return new Object[] {
+            entry, paperImport, made.table().key(), name, made.row().number()
+        };
     }
 }

@@ -33,7 +33,8 @@ enum PaperTable {
     STAGES(
             "stages",
             needed("cell"),
-            choice("stage", keys(Stage.values(), Stage::key), "catalogue.stage.").whereNeeded(),
+            choice("stage", keys(Stage.values(), Stage::key), "catalogue.stage.")
+                    .whereNeeded(),
             choice("passed", YesNo.CHOICES, YesNo.WORDS).whereNeeded(),
             choice("failure", keys(FailureKind.values(), FailureKind::key), "catalogue.failure."),
             words("note")),
@@ -82,7 +83,10 @@ enum PaperTable {
     }
 
     PaperColumn column(String column) {
-        return columns.stream().filter(each -> each.key().equals(column)).findFirst().orElseThrow();
+        return columns.stream()
+                .filter(each -> each.key().equals(column))
+                .findFirst()
+                .orElseThrow();
     }
 
     List<PaperColumn> columns() {

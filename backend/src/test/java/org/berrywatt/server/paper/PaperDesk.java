@@ -82,13 +82,14 @@ final class PaperDesk {
     }
 
     List<CellAnswer> cells() {
-        return bench.teacher.answers(
-                bench.teacher.get("/api/labdays/{id}/cells", bench.day.id()), CellAnswer.class);
+        return bench.teacher.answers(bench.teacher.get("/api/labdays/{id}/cells", bench.day.id()), CellAnswer.class);
     }
 
     List<ReadingAnswer> readings(String label) {
-        var cell = cells().stream().filter(each -> each.label().equals(label)).findFirst().orElseThrow();
-        return bench.teacher.answers(
-                bench.teacher.get("/api/cells/{id}/readings", cell.id()), ReadingAnswer.class);
+        var cell = cells().stream()
+                .filter(each -> each.label().equals(label))
+                .findFirst()
+                .orElseThrow();
+        return bench.teacher.answers(bench.teacher.get("/api/cells/{id}/readings", cell.id()), ReadingAnswer.class);
     }
 }

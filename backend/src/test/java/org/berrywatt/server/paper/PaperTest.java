@@ -82,8 +82,7 @@ class PaperTest {
     @Test
     void addsTheRowsThatAreNewInAFileThatComesAgain() {
         desk.writeAll();
-        var longer = new PaperFile(
-                "readings.csv", PaperDesk.READINGS.csv() + "\nR1,light,Lamp 1,10:40,381 mV,82\n");
+        var longer = new PaperFile("readings.csv", PaperDesk.READINGS.csv() + "\nR1,light,Lamp 1,10:40,381 mV,82\n");
 
         assertThat(desk.write(longer).sheets().get(0))
                 .extracting(PaperAnswer.Sheet::fresh, PaperAnswer.Sheet::already)
@@ -121,8 +120,10 @@ class PaperTest {
 
         assertThat(desk.write(english).faults()).isEmpty();
 
-        assertThat(Objects.requireNonNull(desk.readings("R1").get(1).voltageV())).isEqualTo(0.412);
-        assertThat(Objects.requireNonNull(desk.readings("R1").get(1).currentA())).isEqualTo(95e-6);
+        assertThat(Objects.requireNonNull(desk.readings("R1").get(1).voltageV()))
+                .isEqualTo(0.412);
+        assertThat(Objects.requireNonNull(desk.readings("R1").get(1).currentA()))
+                .isEqualTo(95e-6);
     }
 
     @Test
@@ -150,7 +151,8 @@ class PaperTest {
             var template = desk.bench.teacher.get("/api/paper/{table}.csv?decimalComma=true", table.table());
             var text = new String(template.getResponse().getContentAsByteArray(), StandardCharsets.UTF_8);
             assertThat(text).startsWith("\uFEFF" + table.columns().get(0).name());
-            assertThat(desk.look(new PaperFile("x.csv", text)).sheets().get(0).table()).isEqualTo(table.table());
+            assertThat(desk.look(new PaperFile("x.csv", text)).sheets().get(0).table())
+                    .isEqualTo(table.table());
             assertThat(desk.look(new PaperFile("x.csv", text)).faults()).isEmpty();
         });
     }

@@ -160,19 +160,24 @@ class RefusedPaperTest {
     }
 
     @Test
-    void namesTheRowOfASweepThatFitsNoCurve() {
-        var answer = desk.look(file(
+    void namesTheRowOfASweepAndWhatIsWrongWithTheSweepAsAWhole() {
+        var names = "cell,station,load_ohm,voltage_mv";
+        var tooShort = desk.fault(file("s.csv", names, "L1,Lamp 1,100,9", "L1,Lamp 1,1000,90"));
+        assertThat(tooShort)
+                .extracting(Fault::row, Fault::column, Fault::code)
+                .containsExactly(2, null, "sweep.tooShort");
+
+        var noLoad = desk.fault(file(
                 "s.csv",
-                "cell,station,load_ohm,voltage_mv,current_ua",
-                "L1,Lamp 1,,10,95",
-                "L1,Lamp 1,,100,94",
-                "L1,Lamp 1,,200,-90",
-                "L1,Lamp 1,,300,70",
-                "L1,Lamp 1,,400,20"));
-        assertThat(answer.faults()).singleElement().satisfies(fault -> {
-            assertThat(fault.code()).startsWith("sweep.");
-            assertThat(fault.row()).isEqualTo(4);
-        });
+                names,
+                "L1,Lamp 1,100,9",
+                "L1,Lamp 1,1000,90",
+                "L1,Lamp 1,0,5",
+                "L1,Lamp 1,3300,270",
+                "L1,Lamp 1,10000,385"));
+        assertThat(noLoad)
+                .extracting(Fault::row, Fault::column, Fault::code)
+                .containsExactly(4, "load_ohm", "quantity.impossible");
     }
 
     @Test
