@@ -62,7 +62,7 @@ export const turned = rows => rows.map(row => ({ ...row, current: opposite(row.c
 
 function opposite(text) {
   if (/^[-\u2212]/.test(text)) return text.slice(1).trim();
-  return /^\+?[0.,\s]*(?:[^\d.,].*)?$/.test(text) ? text : `-${text.replace(/^\+/, '')}`;
+  return /^\+?[\s0.,]*0[\s0.,]*(?:[^\d.,].*)?$/.test(text) ? text : `-${text.replace(/^\+/, '')}`;
 }
 
 const isDrawn = ({ voltage, current }) => voltage.valueSi * current.valueSi < 0;

@@ -7,7 +7,7 @@ export function templates(tables) {
   return html`<ul class="bare">${tables.map(({ table, columns }) => html`<li class="table">
     <div class="head"><div><h4>${t(`page.data.paperTable.${table}`)}</h4><p class="soft">${t(`page.data.paperMeans.${table}`)}</p></div>
       <a class="button quiet" href=${paperAddress(table)} download aria-label=${t('page.data.fetchOne', { table: t(`page.data.paperTable.${table}`) })}>${t('page.data.fetch')}</a></div>
-    <details class="fold"><summary>${t('page.data.columns', { columns: columns.length })}</summary>${list(columns, t(`page.data.paperTable.${table}`))}</details>
+    <details class="fold"><summary>${t('page.data.paperColumns')}</summary>${list(columns, t(`page.data.paperTable.${table}`))}</details>
   </li>`)}</ul>`;
 }
 

@@ -72,7 +72,9 @@ final class Entries {
             write.as(id, written == null ? times.now() : written, counts);
             return Optional.of(id);
         } catch (Refusal refusal) {
-            var field = refusal.values().get("field");
+            var field = refusal.code() == ProblemCode.CELLS_FULL
+                    ? "teamId"
+                    : refusal.values().get("field");
             var spot = field == null ? new Spot(first, null) : column.apply(String.valueOf(field));
             faults.tell(spot.row(), spot.column(), refusal);
             return Optional.empty();
