@@ -1,5 +1,6 @@
 import { tableAddress } from '/data/address.js';
 import { grouped, rowsOf } from '/data/groups.js';
+import { curl } from '/data/logger-line.js';
 import { same, spec } from './spec.js';
 
 const tables = ['day', 'cells', 'dreams', 'results', 'readings'].map((name, i) => ({ path: `${name}.csv`, rows: i }));
@@ -20,4 +21,11 @@ spec('asks for a spreadsheet of the decimal mark that the language writes', () =
   same(tableAddress('7', 'cells', 'spreadsheet', ','), '/api/labdays/7/tables/cells.csv?spreadsheet=true&decimalComma=true');
   same(tableAddress('7', 'cells', 'spreadsheet', '.'), '/api/labdays/7/tables/cells.csv?spreadsheet=true&decimalComma=false');
   same(tableAddress('7', 'cells', 'program', ','), '/api/labdays/7/tables/cells.csv');
+});
+
+spec('writes a line for a shell in which no name can end a word', () => {
+  const line = curl('http://host:8080', 'TOKEN', { cell: 'D1', station: "Bob's lamp" });
+  same(line.includes('-H "Authorization: Bearer TOKEN"'), true);
+  same(line.includes(`"station":"Bob'\\''s lamp"`), true);
+  same(curl('http://host', 'T', null).includes('"light":"1520 lx"'), true);
 });

@@ -25,7 +25,7 @@ class Paper extends PageElement {
       ${this.open ? nothing : html`<bw-notice tone="unusual" .text=${t('page.data.paperClosed')}></bw-notice>`}
       <h3>${t('page.data.paperFill')}</h3><p class="soft">${t('page.data.paperFillMeans')}</p>
       ${templates(this.tables ?? [])}
-      <div class="field file"><label for="paper-files"><h3>${t('page.data.paperChoose')}</h3></label><p class="hint">${t('page.data.paperChooseHint')}</p>
+      <div class="field file"><label for="paper-files">${t('page.data.paperChoose')}</label><p class="hint">${t('page.data.paperChooseHint')}</p>
         <input id="paper-files" type="file" multiple accept=".csv,.tsv,.txt,text/csv,text/plain" ?disabled=${Boolean(this.busy)}
           @click=${({ target }) => { target.value = ''; }} @change=${({ target }) => this.#choose(target)}></div>
       <div role="alert">${this.trouble ? html`<bw-notice tone="impossible" .text=${this.trouble}></bw-notice>` : nothing}</div>
@@ -36,8 +36,8 @@ class Paper extends PageElement {
 
   #content() {
     const { sheets, faultCount } = this.found;
-    return html`<section class="found flow" aria-labelledby="paper-found">
-      <ul id="paper-found" tabindex="-1">${sheets.map(({ file, table, rows, fresh, already }) => html`<li>${t('page.data.paperSheet', {
+    return html`<section class="found flow" aria-label=${t('page.data.paperFound')}>
+      <ul class="bare" id="paper-found" tabindex="-1">${sheets.map(({ file, table, rows, fresh, already }) => html`<li>${t(faultCount > 0 ? 'page.data.paperSheetRows' : 'page.data.paperSheet', {
         file, rows, fresh, already, table: table ? t(`page.data.paperTable.${table}`) : t('page.data.paperNoTable'),
       })}</li>`)}</ul>
       ${faultCount > 0 ? faultTable(this.found) : this.#ready()}</section>`;

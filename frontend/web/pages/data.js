@@ -4,6 +4,7 @@ import { day as dateWords } from '../core/format.js';
 import { Refused, gather, get } from '../core/http.js';
 import { t } from '../core/texts.js';
 import { archiveAddress } from '../data/address.js';
+import '../data/loggers.js';
 import '../data/paper.js';
 import { removal } from '../data/removal.js';
 import { tables } from '../data/tables.js';
@@ -41,6 +42,7 @@ function show() {
       <section class="card flow"><h2>${t('page.data.archive')}</h2>
         <p>${t('page.data.archiveMeans')}</p><p class="soft">${t('page.data.archiveCare')}</p>
         <p><a class="button" href=${archiveAddress(labDayId)} download @click=${fetched}>${t('page.data.archiveFetch')}</a></p></section>
+      <section class="card flow"><h2>${t('page.data.loggers')}</h2><bw-loggers .labDayId=${labDayId}></bw-loggers></section>
       ${removal(day, resources, { fetchedAt, fetched, gone })}
     </div>
   </div>`);

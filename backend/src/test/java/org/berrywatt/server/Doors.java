@@ -13,6 +13,7 @@ import org.berrywatt.contract.EntryRequest;
 import org.berrywatt.contract.FinalRequest;
 import org.berrywatt.contract.FindingsDaysRequest;
 import org.berrywatt.contract.FindingsTableRequest;
+import org.berrywatt.contract.LoggerRequest;
 import org.berrywatt.contract.OutcomeRequest;
 import org.berrywatt.contract.PaperRequest;
 import org.berrywatt.contract.PlanChangeRequest;
@@ -90,6 +91,11 @@ final class Doors {
                 entry("GET /api/paper", by -> by.get("/api/paper")),
                 entry("GET /api/paper/{table}.csv", by -> by.get("/api/paper/cells.csv")),
                 entry("POST /api/labdays/{id}/paper", by -> by.post(paper(), "/api/labdays/{id}/paper", day())),
+                entry(
+                        "POST /api/labdays/{labDayId}/loggers",
+                        by -> by.post(new LoggerRequest("Box", team(), null), "/api/labdays/{id}/loggers", day())),
+                entry("GET /api/labdays/{labDayId}/loggers", by -> by.get("/api/labdays/{id}/loggers", day())),
+                entry("PUT /api/loggers/{id}/revocation", by -> by.put("", "/api/loggers/{id}/revocation", fresh())),
                 entry("GET /api/labdays/{id}/link.svg", by -> by.get("/api/labdays/{id}/link.svg", day())),
                 entry("GET /api/labdays/{id}/desk", by -> by.get("/api/labdays/{id}/desk", day())),
                 entry(

@@ -40,6 +40,9 @@ class PermissionsTest {
             GET  /api/paper,                                    401, 403, 403, 403, 200
             GET  /api/paper/{table}.csv,                        401, 403, 403, 403, 200
             POST /api/labdays/{id}/paper,                       401, 403, 403, 403, 200
+            POST /api/labdays/{labDayId}/loggers,               401, 403, 403, 403, 200
+            GET  /api/labdays/{labDayId}/loggers,               401, 403, 403, 403, 200
+            PUT  /api/loggers/{id}/revocation,                  401, 403, 403, 403, 404
             GET  /api/labdays/{id}/link.svg,                    401, 403, 403, 403, 200
             GET  /api/labdays/{id}/desk,                        401, 403, 403, 403, 200
             PUT  /api/labdays/{id}/desk/put-off,                401, 403, 403, 403, 200
@@ -113,8 +116,8 @@ class PermissionsTest {
             GET  /api/problems/{code},                          200, 200, 200, 200, 200
             """;
 
-    /** All but the way in and out and the tables of a day, which have tests of their own, and what is worked out alone. */
-    private static final String GUARDED = "[A-Z]+ /api/(?!access|calculations|labdays/\\{id}/tables).*";
+    /** All but the way in and out, the tables of a day and the door of devices, which have tests of their own, and what is worked out alone. */
+    private static final String GUARDED = "[A-Z]+ /api/(?!access|calculations|logger/|labdays/\\{id}/tables).*";
 
     private final Api own;
     private final List<Api> callers;

@@ -18,7 +18,8 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 
 /**
  * Two chains: what a program of ours asks for carries a pass and a CSRF token, pages and pictures neither. Calculations need
- * no token: they change nothing and read no pass, so that there is nothing to forge.
+ * no token: they change nothing and read no pass, so that there is nothing to forge. Nor do devices, whose door looks at no
+ * cookie but at what a page of another server cannot send.
  */
 @Configuration(proxyBeanMethods = false)
 class AccessConfiguration implements WebMvcConfigurer {
@@ -40,7 +41,7 @@ class AccessConfiguration implements WebMvcConfigurer {
     SecurityFilterChain requests(HttpSecurity http, Passes passes, AccessProblems problems) {
         return plain(http)
                 .securityMatcher("/api/**", "/live/**", "/actuator/**", "/v3/**")
-                .csrf(csrf -> csrf.spa().ignoringRequestMatchers("/api/calculations/**"))
+                .csrf(csrf -> csrf.spa().ignoringRequestMatchers("/api/calculations/**", "/api/logger/**"))
                 .addFilterBefore(new PassFilter(passes), AuthorizationFilter.class)
                 .authorizeHttpRequests(rules -> rules.requestMatchers("/actuator/health/**")
                         .permitAll()

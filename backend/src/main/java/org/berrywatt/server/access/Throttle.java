@@ -22,7 +22,9 @@ public class Throttle {
     /** Wrong tries at one go, and the time after which one more is allowed. */
     enum Limit {
         ADDRESS(30, Duration.ofSeconds(10)),
-        ACCOUNT(10, Duration.ofSeconds(6));
+        ACCOUNT(10, Duration.ofSeconds(6)),
+        /** Apart from people's: a device that nobody looks after must not keep a class behind its address out. */
+        DEVICE(30, Duration.ofSeconds(10));
 
         private final int tries;
         private final Duration perTry;
@@ -55,6 +57,15 @@ public class Throttle {
      */
     public <A> A guard(HttpServletRequest request, Supplier<A> attempt) {
         return guard(Limit.ADDRESS, request.getRemoteAddr(), attempt);
+    }
+
+    /**
+     * The same for the attempt of a device to show who it is.
+     *
+     * @throws Refusal {@code access.slowDown}
+     */
+    public <A> A guardDevice(HttpServletRequest request, Supplier<A> attempt) {
+        return guard(Limit.DEVICE, request.getRemoteAddr(), attempt);
     }
 
     <A> A guard(Limit limit, String name, Supplier<A> attempt) {

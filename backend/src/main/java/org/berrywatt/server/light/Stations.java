@@ -53,11 +53,21 @@ public class Stations {
      */
     @Transactional
     public IrradianceAnswer putIrradiance(UUID id, IrradianceRequest request, Caller caller, Instant at) {
+        return putIrradiance(id, request, request, caller, at);
+    }
+
+    /**
+     * The same for a reading that was sent as something else.
+     *
+     * @param sent what must be the same when it comes again under this id
+     */
+    @Transactional
+    public IrradianceAnswer putIrradiance(UUID id, Object sent, IrradianceRequest request, Caller caller, Instant at) {
         caller.requireTeacher();
         var station = writing.require(request.stationId());
         return receipts.once(
                 id,
-                request,
+                sent,
                 () -> StationAnswers.reading(after(() -> writing.read(id, request, caller, at), station), id),
                 () -> StationAnswers.reading(answer(station), id));
     }

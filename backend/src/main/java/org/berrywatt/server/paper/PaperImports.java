@@ -65,7 +65,8 @@ class PaperImports {
      * Goes the whole way, row by row, and leaves everything as it was when that is all that is asked for, or when there is
      * anything to mend.
      *
-     * @throws Refusal {@code labday.closed}, {@code labday.final}, {@code calculation.listLength} without files or with too many
+     * @throws Refusal {@code labday.closed}, {@code labday.final}, {@code calculation.listLength} without files or with too many,
+     *     {@code paper.tooManyRows} in all of them
      */
     PaperAnswer take(UUID labDayId, PaperRequest request, boolean check, Caller.Teacher teacher, Instant now) {
         var faults = new Faults(sentences);
@@ -73,6 +74,7 @@ class PaperImports {
         var sheets = files(request).stream()
                 .map(file -> PaperSheet.read(file, faults))
                 .toList();
+        requireFew(sheets.stream().mapToInt(PaperSheet::count).sum(), faults);
         return Objects.requireNonNull(transaction.execute(status -> {
             var day = days.holdOpenAlone(labDayId);
             var rowCheck = new RowCheck(new PaperTime(day.date(), zone, now), new Choices(texts), faults);
@@ -102,6 +104,16 @@ class PaperImports {
         return files.stream()
                 .map(file -> new PaperFile(name(file, names), Given.need("csv", file.csv())))
                 .toList();
+    }
+
+    /** A file that is too long by itself was told already. */
+    private static void requireFew(int rows, Faults faults) {
+        if (rows > PaperLines.MOST_ROWS && !faults.any()) {
+            throw Refusal.of(ProblemCode.PAPER_TOO_MANY_ROWS)
+                    .field("files")
+                    .value(rows)
+                    .limit(PaperLines.MOST_ROWS);
+        }
     }
 
     /** Two files of one name are told apart. */

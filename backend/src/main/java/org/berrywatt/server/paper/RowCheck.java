@@ -45,7 +45,7 @@ record RowCheck(PaperTime times, Choices choices, Faults faults) {
             number(column.key(), typed, field, ASKED.contains(table) && !isConfirmed(row));
         } else if (column.key().equals(PaperTime.COLUMN)) {
             times.of(row);
-        } else if (column.choices() == YesNo.CHOICES) {
+        } else if (column.choices().equals(YesNo.CHOICES)) {
             YesNo.of(column.key(), typed.text());
         } else if (!column.choices().isEmpty()) {
             Given.choice(column.key(), choices.read(column, typed.text()), column.choices());
@@ -53,12 +53,12 @@ record RowCheck(PaperTime times, Choices choices, Faults faults) {
     }
 
     private static void number(String path, Typed typed, Field field, boolean asked) {
-        if (field == Fields.AREA) {
+        if (field.equals(Fields.AREA)) {
             TypedValues.area(path, typed, field);
             return;
         }
         var amount = TypedValues.number(path, typed, Unusual.TAKE, field);
-        if (asked && !(field == Fields.LOAD && amount.valueSi() == 0)) {
+        if (asked && !(field.equals(Fields.LOAD) && amount.valueSi() == 0)) {
             TypedValues.number(path, typed, Unusual.ASK, field);
         }
     }

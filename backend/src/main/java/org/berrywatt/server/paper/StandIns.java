@@ -39,22 +39,26 @@ final class StandIns {
     }
 
     UUID cell() {
-        if (cell == null) {
-            cell = UUID.randomUUID();
-            var label = cell.toString().substring(0, 12);
-            doors.cells().put(cell, new CellRequest(team(), label, List.of(), null, now), teacher, now);
+        var made = cell;
+        if (made == null) {
+            made = UUID.randomUUID();
+            var label = made.toString().substring(0, 12);
+            doors.cells().put(made, new CellRequest(team(), label, List.of(), null, now), teacher, now);
+            cell = made;
         }
-        return cell;
+        return made;
     }
 
     UUID station() {
-        if (station == null) {
-            station = UUID.randomUUID();
+        var made = station;
+        if (made == null) {
+            made = UUID.randomUUID();
             var request = new StationRequest(
-                    labDayId, name(station), Lamp.values()[0].key(), Instrument.values()[0].key(), null, null);
-            doors.stations().put(station, request, teacher, now);
+                    labDayId, name(made), Lamp.values()[0].key(), Instrument.values()[0].key(), null, null);
+            doors.stations().put(made, request, teacher, now);
+            station = made;
         }
-        return station;
+        return made;
     }
 
     private static String name(UUID id) {

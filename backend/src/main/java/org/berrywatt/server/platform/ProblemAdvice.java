@@ -81,8 +81,10 @@ class ProblemAdvice {
 
     private static void addHeaders(Refusal refusal, HttpHeaders headers) {
         switch (refusal.code()) {
-            case SLOW_DOWN, CALCULATION_TOO_MANY -> headers.set(HttpHeaders.RETRY_AFTER, refusal.text("seconds"));
+            case SLOW_DOWN, CALCULATION_TOO_MANY, LOGGER_TOO_MANY ->
+                headers.set(HttpHeaders.RETRY_AFTER, refusal.text("seconds"));
             case SIGN_IN_NEEDED, SIGN_IN_REFUSED -> headers.set(HttpHeaders.WWW_AUTHENTICATE, "Pass");
+            case LOGGER_TOKEN -> headers.set(HttpHeaders.WWW_AUTHENTICATE, "Bearer");
             default -> {}
         }
     }

@@ -87,6 +87,7 @@ final class ProblemStatus {
                     PAPER_LIGHT,
                     PAPER_UNUSUAL,
                     PAPER_AMBIGUOUS,
+                    LOGGER_NAME_UNKNOWN,
                     PASSWORD_WEAK -> HttpStatus.UNPROCESSABLE_CONTENT;
             case LABEL_TAKEN,
                     NAME_TAKEN,
@@ -95,6 +96,7 @@ final class ProblemStatus {
                     HEATER_TAKEN,
                     HEATER_CELL_ON,
                     LESSON_FULL,
+                    LOGGER_FULL,
                     PLAN_MISSING,
                     LABDAY_CLOSED,
                     LABDAY_FINAL,
@@ -105,9 +107,9 @@ final class ProblemStatus {
                     SETUP_DONE -> HttpStatus.CONFLICT;
             case EDITED_MEANWHILE -> HttpStatus.PRECONDITION_FAILED;
             case NOT_FOUND, FINDINGS_GONE -> HttpStatus.NOT_FOUND;
-            case SIGN_IN_NEEDED, SIGN_IN_REFUSED -> HttpStatus.UNAUTHORIZED;
+            case SIGN_IN_NEEDED, SIGN_IN_REFUSED, LOGGER_TOKEN -> HttpStatus.UNAUTHORIZED;
             case NOT_ALLOWED, TEAM_CODE_NEEDED, PAGE_OUTDATED -> HttpStatus.FORBIDDEN;
-            case SLOW_DOWN, CALCULATION_TOO_MANY, FINDINGS_BUSY -> HttpStatus.TOO_MANY_REQUESTS;
+            case SLOW_DOWN, LOGGER_TOO_MANY, CALCULATION_TOO_MANY, FINDINGS_BUSY -> HttpStatus.TOO_MANY_REQUESTS;
             case REQUEST_TOO_LARGE, ARCHIVE_TOO_LARGE -> HttpStatus.CONTENT_TOO_LARGE;
             case REQUEST_UNREADABLE -> HttpStatus.BAD_REQUEST;
             case REQUEST_METHOD -> HttpStatus.METHOD_NOT_ALLOWED;

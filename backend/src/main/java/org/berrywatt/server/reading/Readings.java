@@ -1,10 +1,7 @@
 package org.berrywatt.server.reading;
 
-import static java.util.stream.Collectors.groupingBy;
-
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
 import org.berrywatt.contract.ReadingAnswer;
 import org.berrywatt.contract.ReadingRequest;
@@ -49,10 +46,20 @@ public class Readings {
      */
     @Transactional
     public ReadingAnswer put(UUID id, ReadingRequest request, Caller caller, Instant at) {
+        return put(id, request, request, caller, at);
+    }
+
+    /**
+     * The same for a reading that was sent as something else.
+     *
+     * @param sent what must be the same when it comes again under this id
+     */
+    @Transactional
+    public ReadingAnswer put(UUID id, Object sent, ReadingRequest request, Caller caller, Instant at) {
         var cell = cells.requireOwn(Given.need("cellId", request.cellId()), caller);
         return receipts.once(
                 id,
-                request,
+                sent,
                 () -> ReadingAnswers.fresh(writing.accept(id, cell, request, caller, at)),
                 () -> answer(cell.id(), id));
     }
@@ -62,18 +69,6 @@ public class Readings {
     public List<ReadingAnswer> list(UUID cellId, Caller caller) {
         cells.requireOwn(cellId, caller);
         return answers(cellId);
-    }
-
-    /**
-     * All readings of a day by cell, oldest first, corrections and set aside ones among them; for teachers.
-     *
-     * @throws Refusal {@code access.notAllowed}
-     */
-    @Transactional(readOnly = true)
-    public Map<UUID, List<ReadingAnswer>> byCell(UUID labDayId, Caller caller) {
-        caller.requireTeacher();
-        return ReadingAnswers.of(readings.ofLabDay(labDayId), setAsides.ofLabDay(labDayId)).stream()
-                .collect(groupingBy(ReadingAnswer::cellId));
     }
 
     /** The valid readings of a day's cells (corrections applied, without those set aside), oldest first. */

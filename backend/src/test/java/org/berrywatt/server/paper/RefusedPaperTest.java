@@ -114,6 +114,17 @@ class RefusedPaperTest {
     }
 
     @Test
+    void refusesMoreRowsInSeveralFiles() {
+        var half = IntStream.range(0, 3_000).mapToObj(i -> "T" + i).collect(Collectors.joining("\n", "team\n", ""));
+        var answer = desk.send(true, new PaperFile("a.csv", half), new PaperFile("b.csv", half));
+        assertThat(desk.bench
+                        .teacher
+                        .problem(answer, ProblemCode.PAPER_TOO_MANY_ROWS)
+                        .detail())
+                .contains("6000", "5000");
+    }
+
+    @Test
     void refusesMoreThanARequestMayBring() {
         var answer = desk.send(true, new PaperFile("r.csv", "x".repeat(9_000_000)));
         desk.bench.teacher.problem(answer, ProblemCode.REQUEST_TOO_LARGE);
