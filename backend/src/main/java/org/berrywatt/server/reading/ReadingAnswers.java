@@ -19,7 +19,7 @@ final class ReadingAnswers {
 
     private ReadingAnswers() {}
 
-    /** Readings of one cell, corrections among them, with what was set aside of them in the order written. */
+    /** Readings of one cell or several, corrections among them, with what was set aside of them in the order written. */
     static List<ReadingAnswer> of(List<ReadingEntity> readings, List<SetAside> setAsides) {
         var setAsideOf = setAsides.stream().map(SetAside::answer).collect(groupingBy(SetAsideAnswer::readingId));
         Map<UUID, UUID> replacements = new HashMap<>();

@@ -15,6 +15,9 @@ interface ReadingRepository extends Repository<ReadingEntity, UUID> {
     @Query("select r from ReadingEntity r where r.cellId = :cellId order by r.taken.at, r.origin.acceptedAt, r.id")
     List<ReadingEntity> ofCell(UUID cellId);
 
+    @Query("select r from ReadingEntity r where r.labDayId = :labDayId order by r.taken.at, r.origin.acceptedAt, r.id")
+    List<ReadingEntity> ofLabDay(UUID labDayId);
+
     @Query("select r from ReadingEntity r where r.labDayId = :labDayId"
             + " and not exists (select c from ReadingEntity c where c.replaces = r.id)"
             + " and not exists (select s from SetAside s where s.readingId = r.id and s.reason is not null"

@@ -1,7 +1,10 @@
 package org.berrywatt.server.reading;
 
+import static java.util.stream.Collectors.groupingBy;
+
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.berrywatt.contract.ReadingAnswer;
 import org.berrywatt.contract.ReadingRequest;
@@ -69,6 +72,18 @@ public class Readings {
     public List<ReadingAnswer> list(UUID cellId, Caller caller) {
         cells.requireOwn(cellId, caller);
         return answers(cellId);
+    }
+
+    /**
+     * All readings of a day by cell, oldest first, corrections and set aside ones among them; for teachers.
+     *
+     * @throws Refusal {@code access.notAllowed}
+     */
+    @Transactional(readOnly = true)
+    public Map<UUID, List<ReadingAnswer>> byCell(UUID labDayId, Caller caller) {
+        caller.requireTeacher();
+        return ReadingAnswers.of(readings.ofLabDay(labDayId), setAsides.ofLabDay(labDayId)).stream()
+                .collect(groupingBy(ReadingAnswer::cellId));
     }
 
     /** The valid readings of a day's cells (corrections applied, without those set aside), oldest first. */

@@ -12,6 +12,7 @@ import java.util.UUID;
 import java.util.function.Function;
 import org.berrywatt.contract.CellResultAnswer;
 import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.contract.ReadingAnswer;
 import org.berrywatt.contract.ReportAnswer;
 import org.berrywatt.contract.ReportAnswer.CellReport;
 import org.berrywatt.contract.ReportAnswer.TeamReport;
@@ -75,8 +76,9 @@ class Reports {
 
     private Function<Cell, CellReport> reporting(UUID labDayId, List<Cell> all, Caller caller) {
         Map<UUID, CellResultAnswer> results = leaderboards.results(labDayId);
+        Map<UUID, List<ReadingAnswer>> read = readings.byCell(labDayId, caller);
         Set<String> asked = Completeness.asked(all);
-        return cell ->
-                CellReports.of(cell, requireNonNull(results.get(cell.id())), readings.list(cell.id(), caller), asked);
+        return cell -> CellReports.of(
+                cell, requireNonNull(results.get(cell.id())), read.getOrDefault(cell.id(), List.of()), asked);
     }
 }
