@@ -3,12 +3,13 @@ package org.berrywatt.server.live;
 import java.util.Optional;
 import java.util.UUID;
 import org.berrywatt.server.platform.Fingerprint;
+import org.springframework.beans.factory.InitializingBean;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
 /** Numbers the states of all feeds, in the database, so that servers beside each other count as one. */
 @Component
-class FeedNumbers {
+class FeedNumbers implements InitializingBean {
 
     private final JdbcClient database;
     private final Fingerprint fingerprint;
@@ -16,6 +17,12 @@ class FeedNumbers {
     FeedNumbers(JdbcClient database, Fingerprint fingerprint) {
         this.database = database;
         this.fingerprint = fingerprint;
+    }
+
+    /** A server that starts may do so on restored data, where a page that waited knows greater numbers. */
+    @Override
+    public void afterPropertiesSet() {
+        database.sql("delete from live_feed").update();
     }
 
     /** Equal states have equal prints, on every server. */

@@ -3,15 +3,16 @@ package org.berrywatt.server.live;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.UUID;
+import org.springframework.beans.factory.InitializingBean;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
 /**
  * Counts the changes of each lab day, in the database, so that servers beside each other count as one. A count begins at the
- * present time in milliseconds, so that it also grows when the database lost it: no day changes a thousand times a second.
+ * present time in milliseconds, so that it also grows when it begins anew: no day changes a thousand times a second.
  */
 @Component
-class Revisions {
+class Revisions implements InitializingBean {
 
     private static final String GROW = """
             insert into live_revision values (?, ?)
@@ -24,6 +25,12 @@ class Revisions {
     Revisions(JdbcClient database, Clock clock) {
         this.database = database;
         this.clock = clock;
+    }
+
+    /** A server that starts may do so on restored data, where a page that waited knows a greater revision. */
+    @Override
+    public void afterPropertiesSet() {
+        database.sql("delete from live_revision").update();
     }
 
     long of(UUID labDayId) {
