@@ -1,5 +1,7 @@
 package org.berrywatt.server.live;
 
+import static java.util.Objects.requireNonNull;
+
 import org.jspecify.annotations.Nullable;
 import org.springframework.boot.context.properties.ConfigurationProperties;
 import org.springframework.boot.context.properties.bind.DefaultValue;
@@ -26,7 +28,7 @@ record ExternalBroker(
     /** Pages' sockets and the server's own messages all sign in as the server: pages have no account at the broker. */
     void relay(MessageBrokerRegistry registry) {
         registry.enableStompBrokerRelay(LabDayTopic.ALL)
-                .setRelayHost(host)
+                .setRelayHost(requireNonNull(host))
                 .setRelayPort(port)
                 .setVirtualHost(virtualHost)
                 .setClientLogin(login)
