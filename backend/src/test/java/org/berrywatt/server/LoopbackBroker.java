@@ -7,6 +7,7 @@ import org.apache.activemq.artemis.core.server.embedded.EmbeddedActiveMQ;
 import org.slf4j.LoggerFactory;
 
 /** A STOMP broker beside the servers under test. */
+@SuppressWarnings("try") // the broker's own end may throw anything
 final class LoopbackBroker implements AutoCloseable {
 
     private final EmbeddedActiveMQ broker = new EmbeddedActiveMQ();

@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * A stretch of bad network before the server: loses requests, loses answers, delays both, and brings some requests a second
  * time, later than what was sent after them. What happens to the next request is drawn from a seed.
  */
+@SuppressWarnings("FutureReturnValueIgnored") // whoever asked hears nothing, as over a lost line
 final class WeakLink implements AutoCloseable {
 
     private static final int MOST_DELAY_MS = 200;

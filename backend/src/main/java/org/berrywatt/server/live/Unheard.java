@@ -1,8 +1,10 @@
 package org.berrywatt.server.live;
 
 import java.time.Duration;
+import java.util.concurrent.ScheduledFuture;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.DisposableBean;
 import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.dao.DataAccessException;
 import org.springframework.modulith.events.IncompleteEventPublications;
@@ -15,16 +17,17 @@ import org.springframework.transaction.TransactionException;
  * database was away. To hear one twice does no harm.
  */
 @Component
-class Unheard {
+class Unheard implements DisposableBean {
 
     private static final Logger LOG = LoggerFactory.getLogger(Unheard.class);
     private static final Duration A_WHILE = Duration.ofSeconds(10);
 
     private final IncompleteEventPublications eventLog;
+    private final ScheduledFuture<?> hearings;
 
     Unheard(IncompleteEventPublications eventLog, @Qualifier("live") ThreadPoolTaskScheduler scheduler) {
         this.eventLog = eventLog;
-        scheduler.scheduleWithFixedDelay(
+        hearings = scheduler.scheduleWithFixedDelay(
                 this::hear, scheduler.getClock().instant().plus(A_WHILE), A_WHILE);
     }
 
@@ -34,5 +37,10 @@ class Unheard {
         } catch (DataAccessException | TransactionException databaseIsAway) {
             LOG.debug("The event log cannot be read now.", databaseIsAway);
         }
+    }
+
+    @Override
+    public void destroy() {
+        hearings.cancel(false);
     }
 }

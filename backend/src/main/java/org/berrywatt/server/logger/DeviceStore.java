@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -27,7 +28,7 @@ class DeviceStore {
         database.sql(
                         "insert into logger (id, lab_day_id, team_id, station_id, name, token_hash, teacher_id, teacher_name,"
                                 + " made_at) values (?, ?, ?, ?, ?, ?, ?, ?, ?)")
-                .params(
+                .params(Arrays.asList(
                         device.id(),
                         device.labDayId(),
                         device.teamId(),
@@ -36,7 +37,7 @@ class DeviceStore {
                         tokenHash,
                         device.teacher().id(),
                         device.teacher().name(),
-                        at(device.madeAt()))
+                        at(device.madeAt())))
                 .update();
     }
 

@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.UUID;
 import org.berrywatt.contract.PaperAnswer;
 import org.berrywatt.contract.PaperRequest;
@@ -117,7 +118,7 @@ class PaperImports {
     }
 
     /** Two files of one name are told apart. */
-    private static String name(PaperFile file, HashSet<String> names) {
+    private static String name(PaperFile file, Set<String> names) {
         var name = Words.excerpt(Given.need("name", file.name()));
         return names.add(name) ? name : name(new PaperFile(name + "'", file.csv()), names);
     }

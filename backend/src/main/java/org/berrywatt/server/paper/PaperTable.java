@@ -67,6 +67,8 @@ enum PaperTable {
             choice("confirmed", YesNo.CHOICES, YesNo.WORDS));
 
     private final String key;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a copy
     private final List<PaperColumn> columns;
 
     PaperTable(String key, PaperColumn... columns) {

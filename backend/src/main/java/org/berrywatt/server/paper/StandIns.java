@@ -53,8 +53,8 @@ final class StandIns {
         var made = station;
         if (made == null) {
             made = UUID.randomUUID();
-            var request = new StationRequest(
-                    labDayId, name(made), Lamp.values()[0].key(), Instrument.values()[0].key(), null, null);
+            var request =
+                    new StationRequest(labDayId, name(made), Lamp.SUN.key(), Instrument.LUX_METER.key(), null, null);
             doors.stations().put(made, request, teacher, now);
             station = made;
         }

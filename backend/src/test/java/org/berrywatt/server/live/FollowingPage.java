@@ -10,6 +10,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.berrywatt.contract.LiveMessage;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.json.JsonMapper;
@@ -18,6 +19,7 @@ import tools.jackson.databind.json.JsonMapper;
  * A page that follows a leaderboard as the browser's pages do: it takes the next number from the socket, heals a gap by a
  * snapshot, and dials again when the line is lost.
  */
+@SuppressWarnings("FutureReturnValueIgnored") // what the page does later tells of itself by what it shows
 public final class FollowingPage implements AutoCloseable {
 
     private static final long PATIENCE_MS = 200;
@@ -28,7 +30,7 @@ public final class FollowingPage implements AutoCloseable {
     private final int port;
     private final UUID labDayId;
     private @Nullable ListeningPage line;
-    private volatile int dials;
+    private final AtomicInteger dials = new AtomicInteger();
 
     private FollowingPage(int port, UUID labDayId) {
         this.port = port;
@@ -53,7 +55,7 @@ public final class FollowingPage implements AutoCloseable {
 
     /** How often the line was made. */
     public int dials() {
-        return dials;
+        return dials.get();
     }
 
     private void dial() {
@@ -62,7 +64,7 @@ public final class FollowingPage implements AutoCloseable {
             dialled.whenHeard(message -> page.execute(() -> hear(message)));
             dialled.whenLost(() -> page.execute(() -> lose(dialled)));
             line = dialled.listenTo(labDayId);
-            dials++;
+            dials.incrementAndGet();
             heal();
         } catch (Exception nobodyThere) {
             page.schedule(this::dial, PATIENCE_MS, TimeUnit.MILLISECONDS);

@@ -112,10 +112,10 @@ class PaperTest {
     @Test
     void takesSemicolonsDecimalCommasAMarkAndOtherUnits() {
         desk.writeAll();
-        var german = new PaperFile(
-                "readings.csv",
-                "\uFEFFcell;kind;station;read_at;voltage (V);current (mA)\r\n"
-                        + "R1;Lichtablesung;Lamp 1;25.11.2026 10:50;0,412;0,095\r\n");
+        var german = new PaperFile("readings.csv", """
+                \uFEFFcell;kind;station;read_at;voltage (V);current (mA)\r
+                R1;Lichtablesung;Lamp 1;25.11.2026 10:50;0,412;0,095\r
+                """);
         var english = new PaperFile("readings.csv", german.csv().replace("Lichtablesung", "Light reading"));
 
         assertThat(desk.write(english).faults()).isEmpty();
