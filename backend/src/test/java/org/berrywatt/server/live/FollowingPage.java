@@ -1,5 +1,7 @@
 package org.berrywatt.server.live;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -93,8 +95,9 @@ public final class FollowingPage implements AutoCloseable {
         try {
             var address = URI.create("http://localhost:" + port + "/api/labdays/" + labDayId + "/leaderboard");
             var answer = http.send(HttpRequest.newBuilder(address).build(), HttpResponse.BodyHandlers.ofString());
+            assertThat(answer.statusCode()).isEqualTo(200);
             take(json.readValue(answer.body(), LiveMessage.class));
-        } catch (Exception noAnswer) {
+        } catch (Exception | AssertionError noAnswer) {
             page.schedule(this::heal, PATIENCE_MS, TimeUnit.MILLISECONDS);
         }
     }

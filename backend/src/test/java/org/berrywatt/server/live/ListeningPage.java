@@ -62,8 +62,12 @@ final class ListeningPage extends StompSessionHandlerAdapter implements AutoClos
         ear = listener;
     }
 
+    /** Also when it was lost already. */
     void whenLost(Runnable listener) {
         lost = listener;
+        if (!errors.isEmpty()) {
+            listener.run();
+        }
     }
 
     void send(String destination) {
