@@ -35,7 +35,7 @@ class PaperImports {
     private static final int MOST_FILES = 20;
 
     /** Hibernate looks through all that it holds before every question; so it holds little. */
-    private static final int HELD = 100;
+    private static final int HELD = 20;
 
     private final Doors doors;
     private final LabDays days;

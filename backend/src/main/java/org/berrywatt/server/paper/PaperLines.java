@@ -21,7 +21,7 @@ import org.berrywatt.server.platform.Refusal;
 record PaperLines(List<Line> lines, int count) {
 
     /** A class of 40 fills a few hundred rows. */
-    static final int MOST_ROWS = 5_000;
+    static final int MOST_ROWS = 2_000;
 
     private static final char MARK = '\uFEFF';
 

@@ -110,18 +110,18 @@ class RefusedPaperTest {
         var rows = IntStream.range(0, 100_000).mapToObj(i -> "L1,dark,0," + i).collect(Collectors.joining("\n"));
         var fault = desk.fault(new PaperFile("r.csv", "cell,kind,voltage_mv,current_ua\n" + rows));
         assertThat(fault.code()).isEqualTo("paper.tooManyRows");
-        assertThat(fault.detail()).contains("100000", "5000");
+        assertThat(fault.detail()).contains("100000", "2000");
     }
 
     @Test
     void refusesMoreRowsInSeveralFiles() {
-        var half = IntStream.range(0, 3_000).mapToObj(i -> "T" + i).collect(Collectors.joining("\n", "team\n", ""));
+        var half = IntStream.range(0, 1_500).mapToObj(i -> "T" + i).collect(Collectors.joining("\n", "team\n", ""));
         var answer = desk.send(true, new PaperFile("a.csv", half), new PaperFile("b.csv", half));
         assertThat(desk.bench
                         .teacher
                         .problem(answer, ProblemCode.PAPER_TOO_MANY_ROWS)
                         .detail())
-                .contains("6000", "5000");
+                .contains("3000", "2000");
     }
 
     @Test
