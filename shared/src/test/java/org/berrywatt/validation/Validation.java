@@ -54,6 +54,7 @@ final class Validation {
         var lines = new ArrayList<String>();
         lines.addAll(List.of("# Validation", "", "Written by `sh deploy/validate.sh`, not by hand.", ""));
         lines.addAll(List.of("Run on " + LocalDate.now(ZoneId.systemDefault()) + ", " + machine() + ".", ""));
+        lines.addAll(List.of("What is promised of reliability and size: `docs/reliability.md`.", ""));
         sections.stream().map(Section::lines).forEach(lines::addAll);
         return lines;
     }

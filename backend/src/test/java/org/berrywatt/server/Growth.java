@@ -1,0 +1,61 @@
+package org.berrywatt.server;
+
+import java.util.stream.IntStream;
+import org.berrywatt.server.leaderboard.Leaderboards;
+import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** What one reading costs with more and more days stored, and whether the database reads large tables through for it. */
+final class Growth {
+
+    private static final int READINGS = 150;
+    private static final String ROWS_READ_THROUGH =
+            "select coalesce(sum(seq_tup_read), 0) from pg_stat_user_tables where n_live_tup > 1000";
+
+    private final ApplicationContext server;
+    private final JdbcClient database;
+
+    Growth(ApplicationContext server) {
+        this.server = server;
+        this.database = server.getBean(JdbcClient.class);
+    }
+
+    void measure() {
+        var template = new SchoolDay(new Rehearsal(server), 1);
+        template.fill(30);
+        var stored = new StoredDays(database, template.id());
+        costMs();
+        double one = costMs();
+        stored.add(1, 100);
+        double hundred = costMs();
+        stored.add(101, 10_000);
+        costMs();
+        long before = rowsReadThrough();
+        double many = costMs();
+        OneSchool.say("rows of large tables read through meanwhile: %d (goal 0)", rowsReadThrough() - before);
+        OneSchool.say(
+                "one reading and its leaderboard with 1, 100, 10000 days stored: %.2f, %.2f, %.2f ms; ratios %.2f, %.2f (goal 1.2)",
+                one, hundred, many, hundred / one, many / one);
+    }
+
+    private long rowsReadThrough() {
+        return database.sql(ROWS_READ_THROUGH).query(Long.class).single();
+    }
+
+    /** Median of accepting a reading and computing the leaderboard, in a day of its own. */
+    private double costMs() {
+        var day = new SchoolDay(new Rehearsal(server), 1);
+        day.fill(9);
+        var leaderboards = server.getBean(Leaderboards.class);
+        double[] ms = IntStream.range(0, READINGS)
+                .mapToDouble(round -> {
+                    long start = System.nanoTime();
+                    day.fill(1);
+                    leaderboards.of(day.id());
+                    return (System.nanoTime() - start) / 1e6;
+                })
+                .sorted()
+                .toArray();
+        return ms[ms.length / 2];
+    }
+}

@@ -1,0 +1,146 @@
+package org.berrywatt.server;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.concurrent.Executors;
+import java.util.stream.IntStream;
+import org.berrywatt.server.access.Caller;
+import org.berrywatt.server.access.Passes;
+import org.springframework.boot.SpringApplication;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.messaging.simp.SimpMessagingTemplate;
+import org.springframework.mock.web.MockHttpServletRequest;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/**
+ * Measures one school on one machine, phones and Walls included, and prints ratios: each figure beside the least that the same
+ * database and the same broker could do in the same run. Started by {@code deploy/one-school.sh}; any word after the name leaves all but the growth out.
+ */
+final class OneSchool {
+
+    private static final int PHONES = Integer.getInteger("berrywatt.school.phones", 500);
+    private static final int WALLS = 20;
+    private static final int READINGS = Integer.getInteger("berrywatt.school.readings", 4000);
+    private static final int ROUNDS = Integer.getInteger("berrywatt.school.rounds", 40);
+    private static final int WARM_UP = 5;
+    private static final int POOL = 10;
+
+    private final ConfigurableApplicationContext server;
+    private final JdbcClient database;
+    private final int port;
+
+    private OneSchool(ConfigurableApplicationContext server) {
+        this.server = server;
+        this.database = server.getBean(JdbcClient.class);
+        this.port = server.getEnvironment().getRequiredProperty("local.server.port", Integer.class);
+    }
+
+    public static void main(String[] arguments) throws Exception {
+        var home = ServerProcess.newHome();
+        var programs = Path.of("target/database-programs").toAbsolutePath();
+        try (var server = SpringApplication.run(
+                Berrywatt.class,
+                "--server.port=0",
+                "--berrywatt.demo=off",
+                "--berrywatt.home=" + home,
+                "--berrywatt.programs=" + programs)) {
+            var school = new OneSchool(server);
+            if (arguments.length == 0) {
+                school.measureAccepting();
+                school.measureTelling();
+            }
+            new Growth(server).measure();
+        }
+        System.exit(0);
+    }
+
+    private void measureAccepting() throws Exception {
+        var day = new SchoolDay(new Rehearsal(server), 20);
+        var phone = phone(day, 0);
+        inParallel(PHONES, READINGS / 4, number -> day.send(phone, number % 3, number));
+        long before = readingBytes();
+        double accepted = inParallel(PHONES, READINGS, number -> day.send(phone, number % 3, number));
+        say("bytes stored per reading, indexes and receipt included: %d", (readingBytes() - before) / READINGS);
+        var copy = new BareRows(database, server.getBean(TransactionTemplate.class));
+        inParallel(POOL, READINGS / 4, number -> copy.insert());
+        double bare = inParallel(POOL, READINGS, number -> copy.insert());
+        say("accepted from %d phones: %.0f readings/s", PHONES, accepted);
+        say("bare inserts of the same rows: %.0f/s; ratio %.2f (goal 0.5)", bare, accepted / bare);
+    }
+
+    private void measureTelling() throws Exception {
+        var day = new SchoolDay(new Rehearsal(server), (ROUNDS + WARM_UP + 2) / 3);
+        var room = new Telling(day, server.getBean(SimpMessagingTemplate.class));
+        double[] told = new double[ROUNDS];
+        double[] bare = new double[ROUNDS];
+        try (var ears = new Listeners(port, room.topic(), PHONES + WALLS)) {
+            for (int round = -WARM_UP; round < ROUNDS; round++) {
+                var phone = phone(day, round + WARM_UP);
+                double tellingMs = room.tellMs(ears, phone);
+                double bareMs = room.bareMs(ears, phone, -round - 100);
+                if (round >= 0) {
+                    told[round] = tellingMs;
+                    bare[round] = bareMs;
+                }
+            }
+        }
+        Arrays.sort(told);
+        Arrays.sort(bare);
+        say(
+                "from acceptance to the last of %d: median %.1f ms, slowest %.1f ms; bare broadcast of the same payload (%d bytes): %.1f, %.1f",
+                PHONES + WALLS,
+                told[ROUNDS / 2],
+                told[ROUNDS - 1],
+                room.payloadBytes(phone(day, 0)),
+                bare[ROUNDS / 2],
+                bare[ROUNDS - 1]);
+        say(
+                "ratio at the median %.2f (goal 1.5), of the slowest %.2f (goal 2)",
+                told[ROUNDS / 2] / bare[ROUNDS / 2], told[ROUNDS - 1] / bare[ROUNDS - 1]);
+    }
+
+    private Browser phone(SchoolDay day, int cell) {
+        String pass = server.getBean(Passes.class)
+                .issue(new Caller.TeamMember(day.team(cell), day.id()), new MockHttpServletRequest())
+                .getValue();
+        return Browser.holding(pass, "http://localhost:" + port);
+    }
+
+    private long readingBytes() {
+        database.sql("checkpoint").update();
+        return database.sql(
+                        "select sum(pg_total_relation_size(t)) from unnest(array['reading', 'receipt']::regclass[]) t")
+                .query(Long.class)
+                .single();
+    }
+
+    /** Times per second that many hands at once get a number of things done. */
+    private static double inParallel(int hands, int things, Thing thing) throws Exception {
+        var pool = Executors.newFixedThreadPool(hands);
+        long start = System.nanoTime();
+        List<Callable<Boolean>> work = IntStream.range(0, things)
+                .<Callable<Boolean>>mapToObj(number -> () -> {
+                    thing.happens(number);
+                    return true;
+                })
+                .toList();
+        for (var done : pool.invokeAll(work)) {
+            done.get();
+        }
+        double seconds = (System.nanoTime() - start) / 1e9;
+        pool.shutdown();
+        return things / seconds;
+    }
+
+    private interface Thing {
+        void happens(int number) throws Exception;
+    }
+
+    static void say(String format, Object... values) {
+        System.out.printf(Locale.ROOT, format + "%n", values);
+    }
+}
