@@ -7,11 +7,12 @@ import { curl } from './logger-line.js';
 /** Devices that may send readings of a team's cells or of a station's light: let in, shown once with their token, and taken back. */
 class Loggers extends PageElement {
   static properties = {
-    labDayId: {}, devices: { state: true }, teams: { state: true }, stations: { state: true }, cells: { state: true }, made: { state: true }, trouble: { state: true },
+    labDayId: {}, counted: {}, devices: { state: true }, teams: { state: true }, stations: { state: true }, cells: { state: true }, made: { state: true }, trouble: { state: true },
   };
 
-  firstUpdated() {
-    this.#load().catch(error => this.#say(error));
+  /** Whenever the day was counted anew: there may be more teams and stations now. */
+  updated(changed) {
+    if (changed.has('counted')) this.#load().catch(error => this.#say(error));
   }
 
   async #load() {

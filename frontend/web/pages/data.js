@@ -42,7 +42,7 @@ function show() {
       <section class="card flow"><h2>${t('page.data.archive')}</h2>
         <p>${t('page.data.archiveMeans')}</p><p class="soft">${t('page.data.archiveCare')}</p>
         <p><a class="button" href=${archiveAddress(labDayId)} download @click=${fetched}>${t('page.data.archiveFetch')}</a></p></section>
-      <section class="card flow"><h2>${t('page.data.loggers')}</h2><bw-loggers .labDayId=${labDayId}></bw-loggers></section>
+      <section class="card flow"><h2>${t('page.data.loggers')}</h2><bw-loggers .labDayId=${labDayId} .counted=${resources}></bw-loggers></section>
       ${removal(day, resources, { fetchedAt, fetched, gone })}
     </div>
   </div>`);
