@@ -45,4 +45,10 @@ export const has = key => key in catalogue;
 /** A remark of the server ({key, values}) as a sentence; a value may name a text of the catalogue, such as a stage. */
 export const remark = ({ key, values }) => t(key, values ?? {});
 
-const show = value => (typeof value === 'number' ? plain(value) : (catalogue[value] ?? String(value)));
+const show = value => (typeof value === 'number' ? plain(value) : (catalogue[value] ?? apart(String(value))));
+
+/** Letters that run from right to left; a name of them would draw the words beside it along. */
+const LEFTWARD = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/;
+
+/** What somebody typed keeps its direction to itself (Unicode Standard Annex 9, isolates). */
+const apart = text => (LEFTWARD.test(text) ? `\u2068${text}\u2069` : text);

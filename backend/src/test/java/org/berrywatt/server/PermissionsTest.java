@@ -2,16 +2,24 @@ package org.berrywatt.server;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.server.access.Caller;
+import org.berrywatt.server.access.Teachers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,7 +34,7 @@ import tools.jackson.databind.json.JsonMapper;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PermissionsTest {
 
-    private static final String DOORS = """
+    static final String DOORS = """
             GET  /api/labdays,                                  401, 403, 403, 403, 200
             GET  /api/labdays/{id},                             401, 403, 200, 200, 200
             PUT  /api/labdays/{id},                             401, 403, 403, 403, 200
@@ -114,33 +122,81 @@ class PermissionsTest {
             GET  /api/catalogue,                                200, 200, 200, 200, 200
             GET  /api/addresses,                                200, 200, 200, 200, 200
             GET  /api/problems/{code},                          200, 200, 200, 200, 200
+            GET  /api/access,                                   200, 200, 200, 200, 200
+            POST /api/access/setup,                             409, 409, 409, 409, 409
+            POST /api/access/sign-in,                           200, 200, 200, 200, 200
+            POST /api/access/sign-out,                          200, 200, 200, 200, 200
+            POST /api/access/join,                              200, 200, 200, 200, 200
+            GET  /api/labdays/{id}/tables,                      401, 403, 403, 403, 200
+            GET  /api/labdays/{id}/tables.zip,                  401, 403, 403, 403, 200
+            GET  /api/labdays/{id}/tables/{name}.csv,           401, 403, 403, 403, 200
+            POST /api/calculations/curve,                       422, 422, 422, 422, 422
+            POST /api/calculations/diode,                       422, 422, 422, 422, 422
+            POST /api/calculations/findings,                    422, 422, 422, 422, 422
+            POST /api/calculations/leaderboard,                 422, 422, 422, 422, 422
+            POST /api/calculations/light,                       422, 422, 422, 422, 422
+            POST /api/calculations/normalisation,               422, 422, 422, 422, 422
+            POST /api/calculations/uncertainty,                 422, 422, 422, 422, 422
+            POST /api/calculations/yield,                       422, 422, 422, 422, 422
             """;
 
-    /** All but the way in and out, the tables of a day and the door of devices, which have tests of their own, and what is worked out alone. */
-    private static final String GUARDED = "[A-Z]+ /api/(?!access|calculations|logger/|labdays/\\{id}/tables).*";
+    /** All but the door of devices, which has tests of its own; what a browser shows after a failure is no door. */
+    private static final String DOOR = "[A-Z]+ /api/(?!logger/).*";
+
+    private static final Path WRITTEN = Path.of("target/permissions.md");
 
     private final Api own;
     private final List<Api> callers;
+    private final Api otherTeacher;
     private final Map<String, Function<Api, MvcTestResult>> doors;
 
     @Autowired
-    PermissionsTest(MockMvcTester server, JsonMapper json) {
+    PermissionsTest(MockMvcTester server, JsonMapper json, Teachers teachers) {
         var bench = new Bench(server, json);
         own = bench.team("Sloe");
-        doors = new Doors(bench, own).all();
+        doors = new HashMap<>(new Doors(bench, own).all());
+        doors.putAll(new EntranceDoors(bench, own, teachers).all());
         var otherDay = new Bench(server, json).team("Hawthorn");
         callers = List.of(own.asNobody(), otherDay, bench.team("Elder"), own, bench.teacher);
+        otherTeacher = bench.teacher.as(new Caller.Teacher(UUID.randomUUID(), "Mr Rowan"));
     }
 
     @ParameterizedTest(name = "{0}: nobody {1}, other day {2}, other team {3}, own team {4}, teacher {5}")
     @CsvSource(textBlock = DOORS)
     void opensEachDoorToThoseItIsFor(String door, int nobody, int otherDay, int otherTeam, int ownTeam, int teacher) {
         var statuses = callers.stream()
-                .map(doors.get(name(door)))
+                .map(open(door))
                 .peek(this::assertSaysNothingMore)
                 .map(answer -> answer.getResponse().getStatus())
                 .toList();
         assertThat(statuses).containsExactly(nobody, otherDay, otherTeam, ownTeam, teacher);
+        assertThat(isTurnedAway(open(door).apply(otherTeacher).getResponse().getStatus()))
+                .as("another teacher")
+                .isEqualTo(isTurnedAway(teacher));
+    }
+
+    private static boolean isTurnedAway(int status) {
+        return status == 401 || status == 403;
+    }
+
+    private Function<Api, MvcTestResult> open(String door) {
+        return Objects.requireNonNull(doors.get(name(door)));
+    }
+
+    @Test
+    void showsTheServersMetricsToTeachersOnly() {
+        assertThat(callers.stream()
+                        .map(by -> by.get("/actuator/metrics").getResponse().getStatus()))
+                .containsExactly(401, 403, 403, 403, 200);
+    }
+
+    @Test
+    void isTheDocumentThatIsKept() throws IOException {
+        Files.writeString(WRITTEN, PermissionsDocument.text());
+        assertThat(Path.of("../docs/permissions.md"))
+                .as("what deploy/api.sh writes")
+                .content()
+                .isEqualTo(PermissionsDocument.text());
     }
 
     @Test
@@ -160,7 +216,7 @@ class PermissionsTest {
                 .get("paths");
         return paths.properties().stream()
                 .flatMap(path -> operations(path.getKey(), path.getValue().propertyNames()))
-                .filter(operation -> operation.matches(GUARDED))
+                .filter(operation -> operation.matches(DOOR))
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 

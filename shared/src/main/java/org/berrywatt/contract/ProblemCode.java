@@ -12,6 +12,7 @@ public enum ProblemCode {
     TEXT_EMPTY("text.empty"),
     TEXT_TOO_SHORT("text.tooShort"),
     TEXT_TOO_LONG("text.tooLong"),
+    DATE_OUT_OF_RANGE("date.outOfRange"),
     TEXT_UNFIT("text.unfit"),
     CHOICE_UNKNOWN("choice.unknown"),
     VALUE_MISSING("value.missing"),

@@ -1,6 +1,10 @@
 package org.berrywatt.server.access;
 
+import java.time.Duration;
 import java.util.List;
+import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.server.platform.EarlyAnswer;
+import org.berrywatt.server.platform.Refusal;
 import org.berrywatt.server.platform.ServedPages;
 import org.springdoc.core.utils.SpringDocUtils;
 import org.springframework.context.annotation.Bean;
@@ -12,6 +16,7 @@ import org.springframework.security.config.annotation.web.configurers.HeadersCon
 import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
+import org.springframework.security.web.firewall.RequestRejectedHandler;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.web.method.support.HandlerMethodArgumentResolver;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
@@ -23,6 +28,13 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
  */
 @Configuration(proxyBeanMethods = false)
 class AccessConfiguration implements WebMvcConfigurer {
+
+    /** What no page of ours uses stays shut, also for whatever might be injected into one. */
+    private static final String POWERS =
+            "camera=(), microphone=(), geolocation=(), usb=(), serial=(), bluetooth=(), payment=()";
+
+    /** For this server alone: what else a school runs under its name is not ours to lock (RFC 6797). */
+    private static final Duration ONLY_TLS_FOR = Duration.ofDays(365);
 
     private final String contentPolicy;
 
@@ -70,6 +82,16 @@ class AccessConfiguration implements WebMvcConfigurer {
                 .logout(AbstractHttpConfigurer::disable)
                 .requestCache(AbstractHttpConfigurer::disable)
                 .headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(contentPolicy))
-                        .referrerPolicy(policy -> policy.policy(ReferrerPolicy.NO_REFERRER)));
+                        .referrerPolicy(policy -> policy.policy(ReferrerPolicy.NO_REFERRER))
+                        .permissionsPolicyHeader(policy -> policy.policy(POWERS))
+                        .httpStrictTransportSecurity(
+                                strict -> strict.includeSubDomains(false).maxAgeInSeconds(ONLY_TLS_FOR.toSeconds())));
+    }
+
+    /** Addresses that are no plain paths, and headers with control characters. */
+    @Bean
+    RequestRejectedHandler oddRequests(EarlyAnswer early) {
+        return (request, response, cause) ->
+                early.refuse(request, response, Refusal.of(ProblemCode.REQUEST_UNREADABLE));
     }
 }

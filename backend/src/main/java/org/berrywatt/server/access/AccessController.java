@@ -1,10 +1,12 @@
 package org.berrywatt.server.access;
 
 import jakarta.servlet.http.HttpServletRequest;
+import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.SetupRequest;
 import org.berrywatt.contract.SignInRequest;
 import org.berrywatt.contract.WhoAnswer;
 import org.berrywatt.server.platform.BerrywattSettings;
+import org.berrywatt.server.platform.Refusal;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.ResponseCookie;
@@ -42,7 +44,7 @@ class AccessController {
 
     @PostMapping("/setup")
     ResponseEntity<WhoAnswer> setUp(@RequestBody SetupRequest body, HttpServletRequest request) {
-        return signedIn(throttle.guard(request, () -> teachers.setUp(body)), request);
+        return signedIn(throttle.guard(request, () -> teachers.setUp(complete(body))), request);
     }
 
     @PostMapping("/sign-in")
@@ -56,8 +58,20 @@ class AccessController {
     }
 
     private Caller.Teacher tryAccount(SignInRequest body) {
-        return throttle.guard(
-                Throttle.Limit.ACCOUNT, Teacher.fold(body.name()), () -> teachers.signIn(body.name(), body.password()));
+        var name = need("name", body.name());
+        var password = need("password", body.password());
+        return throttle.guard(Throttle.Limit.ACCOUNT, Teacher.fold(name), () -> teachers.signIn(name, password));
+    }
+
+    private static SetupRequest complete(SetupRequest body) {
+        return new SetupRequest(need("key", body.key()), need("name", body.name()), need("password", body.password()));
+    }
+
+    private static String need(String field, @Nullable String value) {
+        if (value == null) {
+            throw Refusal.of(ProblemCode.VALUE_MISSING).field(field);
+        }
+        return value;
     }
 
     private ResponseEntity<WhoAnswer> signedIn(Caller.Teacher teacher, HttpServletRequest request) {

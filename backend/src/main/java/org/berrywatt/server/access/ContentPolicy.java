@@ -27,7 +27,7 @@ final class ContentPolicy {
                 .map(map -> " 'sha256-" + sha256(map) + "'")
                 .collect(Collectors.joining());
         return "default-src 'none'; script-src 'self'" + scripts + "; style-src 'self'; img-src 'self' data:;"
-                + " connect-src 'self'; font-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'self';"
+                + " connect-src 'self'; font-src 'self'; manifest-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self';"
                 + " frame-ancestors 'none'";
     }
 

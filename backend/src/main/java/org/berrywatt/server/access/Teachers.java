@@ -5,8 +5,6 @@ import java.util.Optional;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.SetupRequest;
 import org.berrywatt.server.platform.Refusal;
-import org.springframework.security.crypto.factory.PasswordEncoderFactories;
-import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -14,16 +12,17 @@ import org.springframework.transaction.annotation.Transactional;
 @Component
 public class Teachers {
 
-    private static final int SHORTEST_PASSWORD = 10;
     private static final int LONGEST_NAME = 40;
 
     /** Of a random text that nobody has kept; ready-made, since making one takes as long as a sign-in. */
-    private static final String NOBODYS_HASH = "{bcrypt}$2a$10$OihsOnIwiPcg/kC0LpG69ebEhb1Q1W199tWQwEVnCayqUEQGa2gq2";
+    private static final String NOBODYS_HASH =
+            "{pbkdf2-sha512}8c107366030ec778176c821610c4945d9fcf0e5f7af58fc9476a33cc2bc1"
+                    + "382840d3dad34c3a0be6f936909449e684b3feef0581dcb93101415b9615ab727ceec246e9ff661fafdf7d3ace25d6a591f8";
 
     private final TeacherRepository teachers;
     private final SetupKey setupKey;
     private final Clock clock;
-    private final PasswordEncoder passwords = PasswordEncoderFactories.createDelegatingPasswordEncoder();
+    private final Passwords passwords = new Passwords();
 
     Teachers(TeacherRepository teachers, SetupKey setupKey, Clock clock) {
         this.teachers = teachers;
@@ -44,7 +43,7 @@ public class Teachers {
     @Transactional
     public Caller.Teacher add(String name, String password) {
         check(name, password);
-        return teachers.save(new Teacher(name, passwords.encode(password), clock.instant()))
+        return teachers.save(new Teacher(name, passwords.hash(password), clock.instant()))
                 .asCaller();
     }
 
@@ -72,7 +71,15 @@ public class Teachers {
         if (!passwords.matches(password, hash) || teacher.isEmpty()) {
             throw Refusal.of(ProblemCode.SIGN_IN_REFUSED);
         }
-        return teacher.get().asCaller();
+        return renewed(teacher.get(), password).asCaller();
+    }
+
+    private Teacher renewed(Teacher teacher, String password) {
+        if (!passwords.isOld(teacher.passwordHash())) {
+            return teacher;
+        }
+        teacher.keep(passwords.hash(password));
+        return teachers.save(teacher);
     }
 
     private static void check(String name, String password) {
@@ -85,8 +92,6 @@ public class Teachers {
                     .value(name)
                     .limit(LONGEST_NAME);
         }
-        if (password.length() < SHORTEST_PASSWORD) {
-            throw Refusal.of(ProblemCode.PASSWORD_WEAK).field("password").limit(SHORTEST_PASSWORD);
-        }
+        Passwords.check(password);
     }
 }

@@ -24,7 +24,8 @@ public class Throttle {
         ADDRESS(30, Duration.ofSeconds(10)),
         ACCOUNT(10, Duration.ofSeconds(6)),
         /** Apart from people's: a device that nobody looks after must not keep a class behind its address out. */
-        DEVICE(30, Duration.ofSeconds(10));
+        DEVICE(30, Duration.ofSeconds(10)),
+        CODES(300, Duration.ofSeconds(1));
 
         private final int tries;
         private final Duration perTry;
@@ -32,6 +33,11 @@ public class Throttle {
         Limit(int tries, Duration perTry) {
             this.tries = tries;
             this.perTry = perTry;
+        }
+
+        /** How many wrong tries fit into a time. */
+        long triesWithin(Duration time) {
+            return tries + time.dividedBy(perTry);
         }
 
         private Bucket bucket() {
@@ -66,6 +72,21 @@ public class Throttle {
      */
     public <A> A guardDevice(HttpServletRequest request, Supplier<A> attempt) {
         return guard(Limit.DEVICE, request.getRemoteAddr(), attempt);
+    }
+
+    /**
+     * Tries a join code from this request's address. Since a code belongs to no account, wrong codes from all addresses together
+     * are limited, too: whoever borrows many addresses gains little.
+     *
+     * @throws Refusal as {@link #guard(HttpServletRequest, Supplier)}
+     */
+    public <A> A guardCode(HttpServletRequest request, Supplier<A> attempt) {
+        return guard(request, () -> guard(Limit.CODES, "", attempt));
+    }
+
+    /** How many wrong codes all addresses together may try within a time. */
+    public static long codesWithin(Duration time) {
+        return Limit.CODES.triesWithin(time);
     }
 
     <A> A guard(Limit limit, String name, Supplier<A> attempt) {

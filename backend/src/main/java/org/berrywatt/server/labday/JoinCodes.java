@@ -23,6 +23,11 @@ public class JoinCodes {
         this.jdbc = jdbc;
     }
 
+    /** How many codes there are. */
+    static double all() {
+        return Math.pow(ALPHABET.length(), LENGTH);
+    }
+
     /** A code as stored, from one as typed: case, spaces and dashes do not matter. */
     public static String read(String typed) {
         return typed.replaceAll("[\\s\\p{Pd}\\p{Z}]", "").toUpperCase(Locale.ROOT);

@@ -12,6 +12,7 @@ import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.RetentionRequest;
 import org.berrywatt.server.access.Caller;
 import org.berrywatt.server.platform.Refusal;
+import org.berrywatt.server.typed.Given;
 import org.berrywatt.server.typed.Words;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -107,7 +108,7 @@ public class LabDayChanges {
     }
 
     private static void requireNotBefore(LocalDate heldOn, @Nullable LocalDate keepUntil) {
-        if (keepUntil != null && keepUntil.isBefore(heldOn)) {
+        if (keepUntil != null && Given.date("keepUntil", keepUntil).isBefore(heldOn)) {
             throw Refusal.of(ProblemCode.LABDAY_KEPT_TOO_SHORT)
                     .field("keepUntil")
                     .value(keepUntil)

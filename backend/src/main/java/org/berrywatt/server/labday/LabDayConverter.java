@@ -21,7 +21,7 @@ final class LabDayConverter {
     static LabDaySettings settings(LabDayRequest request) {
         return new LabDaySettings(
                 Words.line("title", request.title(), LONGEST_TITLE),
-                Given.need("date", request.date()),
+                Given.date("date", Given.need("date", request.date())),
                 TypedValues.number(
                                 "referenceIrradiance",
                                 request.referenceIrradiance(),

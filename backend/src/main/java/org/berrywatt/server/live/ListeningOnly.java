@@ -18,6 +18,8 @@ import org.springframework.messaging.support.ChannelInterceptor;
  */
 final class ListeningOnly implements ChannelInterceptor {
 
+    static final String REFUSAL = "This socket only brings news; it takes nothing.";
+
     private static final Set<SimpMessageType> HARMLESS = Set.of(
             SimpMessageType.CONNECT,
             SimpMessageType.HEARTBEAT,
@@ -27,7 +29,7 @@ final class ListeningOnly implements ChannelInterceptor {
     @Override
     public Message<?> preSend(Message<?> message, MessageChannel channel) {
         if (!isAllowed(message)) {
-            throw new MessageDeliveryException(message, "This socket only brings news; it takes nothing.");
+            throw new MessageDeliveryException(message, REFUSAL);
         }
         return message;
     }

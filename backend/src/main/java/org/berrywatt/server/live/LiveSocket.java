@@ -43,6 +43,7 @@ class LiveSocket implements WebSocketMessageBrokerConfigurer {
     @Override
     public void registerStompEndpoints(StompEndpointRegistry registry) {
         registry.addEndpoint("/live");
+        registry.setErrorHandler(new OddFrames());
     }
 
     @Override

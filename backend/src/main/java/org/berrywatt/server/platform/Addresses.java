@@ -17,6 +17,11 @@ import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
 public class Addresses {
 
     private static final Set<String> LOCAL_NAMES = Set.of("localhost", "127.0.0.1", "[::1]");
+
+    /** Each of these settings makes the server speak TLS. */
+    private static final List<String> TLS =
+            List.of("server.ssl.certificate", "server.ssl.bundle", "server.ssl.key-store");
+
     private final BerrywattSettings settings;
     private final Environment environment;
 
@@ -52,10 +57,7 @@ public class Addresses {
     }
 
     private String url(String host) {
-        var scheme = environment.containsProperty("server.ssl.bundle")
-                        || environment.containsProperty("server.ssl.key-store")
-                ? "https"
-                : "http";
+        var scheme = TLS.stream().anyMatch(environment::containsProperty) ? "https" : "http";
         return scheme + "://" + host + ":" + environment.getProperty("local.server.port", "8080");
     }
 

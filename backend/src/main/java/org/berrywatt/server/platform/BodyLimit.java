@@ -5,22 +5,20 @@ import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
-import org.springframework.web.servlet.HandlerExceptionResolver;
 
 /** Refuses a body over its {@link BodySize}: at once when the length is announced, otherwise while it is read. */
 @Component
 @Order(Ordered.HIGHEST_PRECEDENCE + 10)
 class BodyLimit extends OncePerRequestFilter {
 
-    private final HandlerExceptionResolver problems;
+    private final EarlyAnswer early;
 
-    BodyLimit(@Qualifier("handlerExceptionResolver") HandlerExceptionResolver problems) {
-        this.problems = problems;
+    BodyLimit(EarlyAnswer early) {
+        this.early = early;
     }
 
     @Override
@@ -29,7 +27,7 @@ class BodyLimit extends OncePerRequestFilter {
         var limit = BodySize.of(request);
         if (request.getContentLengthLong() > limit.bytes()) {
             Oversize.takeRest(request.getInputStream());
-            problems.resolveException(request, response, null, limit.refusal());
+            early.refuse(request, response, limit.refusal());
         } else {
             chain.doFilter(new LimitedRequest(request, limit), response);
         }

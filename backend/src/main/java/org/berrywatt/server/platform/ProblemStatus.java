@@ -21,6 +21,7 @@ final class ProblemStatus {
                     TEXT_TOO_SHORT,
                     TEXT_TOO_LONG,
                     TEXT_UNFIT,
+                    DATE_OUT_OF_RANGE,
                     CHOICE_UNKNOWN,
                     VALUE_MISSING,
                     ZONE_REASON_NEEDED,

@@ -33,6 +33,8 @@ final class Unreadable {
             case 405 -> Refusal.of(ProblemCode.REQUEST_METHOD);
             case 406, 415 -> Refusal.of(ProblemCode.REQUEST_MEDIA_TYPE);
             case 413 -> BodySize.FORM.refusal();
+            case 501, 505 ->
+                Refusal.of(ProblemCode.REQUEST_UNREADABLE); // a version of HTTP or a coding that nobody asked for
             default -> Refusal.of(status < 500 ? ProblemCode.REQUEST_UNREADABLE : ProblemCode.INTERNAL);
         };
     }

@@ -42,6 +42,7 @@ class WebServerProblems implements WebServerFactoryCustomizer<JettyServletWebSer
                 Callback done) {
             var problem = sentences.of(Unreadable.refusal(status));
             response.setStatus(problem.status());
+            EarlyAnswer.HEADERS.forEach((name, value) -> response.getHeaders().put(name, value));
             response.getHeaders().put(HttpHeader.CONTENT_TYPE, MediaType.APPLICATION_PROBLEM_JSON_VALUE);
             Content.Sink.write(response, true, json.writeValueAsString(problem), done);
         }

@@ -48,7 +48,7 @@ class TeamController {
             @PathVariable UUID id, @RequestBody TeamRequest body, Caller caller, HttpServletRequest request) {
         var code = body.code();
         if (code != null) {
-            throttle.guard(request, () -> joining.requireDay(code));
+            throttle.guardCode(request, () -> joining.requireDay(code));
         }
         var team = teams.put(id, body, caller, clock.instant());
         return caller instanceof Caller.Teacher || team.code() == null
@@ -58,7 +58,7 @@ class TeamController {
 
     @PostMapping("/api/access/join")
     ResponseEntity<JoinAnswer> join(@RequestBody JoinRequest body, HttpServletRequest request) {
-        var opened = throttle.guard(request, () -> joining.open(body));
+        var opened = throttle.guardCode(request, () -> joining.open(body));
         var teamId = opened.teamId();
         return teamId == null
                 ? ResponseEntity.ok(opened)

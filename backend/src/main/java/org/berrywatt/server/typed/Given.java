@@ -1,5 +1,6 @@
 package org.berrywatt.server.typed;
 
+import java.time.LocalDate;
 import java.util.Collection;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.server.platform.Refusal;
@@ -7,6 +8,9 @@ import org.jspecify.annotations.Nullable;
 
 /** What a request must give. */
 public final class Given {
+
+    private static final int FIRST_YEAR = 2000;
+    private static final int LAST_YEAR = 2199;
 
     private Given() {}
 
@@ -51,5 +55,20 @@ public final class Given {
                 .field(path)
                 .value(value)
                 .limit("[" + low + ", " + high + "]");
+    }
+
+    /**
+     * The date itself.
+     *
+     * @throws Refusal {@code date.outOfRange} outside the years 2000 to 2199, which no lab day leaves but by a slip
+     */
+    public static LocalDate date(String path, LocalDate date) {
+        if (date.getYear() >= FIRST_YEAR && date.getYear() <= LAST_YEAR) {
+            return date;
+        }
+        throw Refusal.of(ProblemCode.DATE_OUT_OF_RANGE)
+                .field(path)
+                .value(date)
+                .limit("[" + FIRST_YEAR + ", " + LAST_YEAR + "]");
     }
 }

@@ -10,9 +10,22 @@ import org.jspecify.annotations.Nullable;
 /** Short texts that people type and others read: names, labels, notes. */
 public final class Words {
 
-    /** Controls, invisible and direction-turning characters, unassigned ones, and letters that show nothing. */
+    /**
+     * Controls, invisible and direction-turning characters, unassigned ones, letters and marks that show nothing (of those that
+     * choose a form only the one behind a picture sign), piles of marks, and marks without a letter.
+     */
     private static final Pattern UNFIT = Pattern.compile(
-            "[\\p{Cc}\\p{Cf}\\p{Cs}\\p{Co}\\p{Cn}\\p{Zl}\\p{Zp}\\u115F\\u1160\\u2800\\u3164\\uFFA0]" + "|\\p{M}{4}");
+            "[\\p{Cc}\\p{Cf}\\p{Cs}\\p{Co}\\p{Cn}\\p{Zl}\\p{Zp}\\u115F\\u1160\\u2800\\u3164\\uFFA0]"
+                    + "|[\\u034F\\u17B4\\u17B5\\u180B-\\u180D\\u180F\\uFE00-\\uFE0E\\x{E0100}-\\x{E01EF}]|(?<!\\p{So})\\uFE0F|\\p{M}{4}|^\\p{M}");
+
+    /** Latin and Cyrillic within one word, whose letters look alike. Greek stays: a note may speak of kiloohms and micrometres. */
+    private static final Pattern MIXED =
+            Pattern.compile("\\p{IsLatin}[\\p{L}\\p{M}]*\\p{IsCyrillic}|\\p{IsCyrillic}[\\p{L}\\p{M}]*\\p{IsLatin}");
+
+    /** Small letters that look like a Latin one, and that one (Unicode Technical Standard 39, confusables). */
+    private static final String LOOK_ALIKES = "\u0430\u0435\u043E\u0440\u0441\u0443\u0445\u0456\u0458\u0455\u03BF";
+
+    private static final String LATIN = "aeopcyxijso";
 
     private static final Pattern SPACES = Pattern.compile("\\p{Zs}+");
     private static final int EXCERPT = 40;
@@ -54,9 +67,10 @@ public final class Words {
                 .limit(least);
     }
 
-    /** Whether a text holds a control or invisible character. */
+    /** Whether a text holds a control or invisible character, or a word of two alphabets that look alike. */
     public static boolean isUnfit(String text) {
-        return !isPlain(text) && UNFIT.matcher(text).find();
+        return !isPlain(text)
+                && (UNFIT.matcher(text).find() || MIXED.matcher(text).find());
     }
 
     /** Letters, digits and signs of ASCII are all fit, and quickly told. */
@@ -69,9 +83,22 @@ public final class Words {
         return true;
     }
 
-    /** The key under which two lines count as the same: without differences of case and width. */
+    /** The key under which two lines count as the same: without differences of case and width, and of what looks the same. */
     public static String key(String line) {
-        return Normalizer.normalize(line, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
+        var folded = Normalizer.normalize(line, Normalizer.Form.NFKC)
+                .toLowerCase(Locale.ROOT)
+                .replace("\uFE0F", "");
+        return isPlain(folded)
+                ? folded
+                : folded.codePoints()
+                        .map(Words::latin)
+                        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                        .toString();
+    }
+
+    private static int latin(int letter) {
+        var at = LOOK_ALIKES.indexOf(letter);
+        return at < 0 ? letter : LATIN.charAt(at);
     }
 
     /** What a refusal may repeat of a text: at most 40 characters, nothing invisible. */

@@ -10,16 +10,21 @@ import org.berrywatt.server.ServerTest;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.security.crypto.bcrypt.BCryptPasswordEncoder;
 
 /** Signing in and out as a browser does it. */
 @ServerTest
 class AccessTest {
 
     private static final String PASSWORD = "seven slow brass kettles";
+    private final JdbcClient database;
     private final Browser browser;
     private final String name = "Teacher " + UUID.randomUUID().toString().substring(0, 8);
 
-    AccessTest(@LocalServerPort int port, @Autowired Teachers teachers) throws Exception {
+    AccessTest(@LocalServerPort int port, @Autowired Teachers teachers, @Autowired JdbcClient database)
+            throws Exception {
+        this.database = database;
         browser = Browser.at("http://localhost:" + port);
         teachers.add(name, PASSWORD);
     }
@@ -85,6 +90,27 @@ class AccessTest {
     void refusesASecondFirstTeacher() throws Exception {
         var setup = "{\"key\": \"any\", \"name\": \"Second\", \"password\": \"" + PASSWORD + "\"}";
         assertThat(browser.post("/api/access/setup", setup).body()).contains("setup.done");
+    }
+
+    @Test
+    void asksForWhatASignInLacks() throws Exception {
+        var answer = browser.post("/api/access/sign-in", "{\"name\": \"" + name + "\"}");
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.body()).contains("value.missing", "\"field\":\"password\"");
+    }
+
+    @Test
+    void keepsThePasswordOfAnEarlierServerAnewAtTheNextSignIn() throws Exception {
+        database.sql("update teacher set password_hash = ? where name = ?")
+                .params("{bcrypt}" + new BCryptPasswordEncoder(4).encode(PASSWORD), name)
+                .update();
+        assertThat(signIn(name, PASSWORD).statusCode()).isEqualTo(200);
+        assertThat(database.sql("select password_hash from teacher where name = ?")
+                        .param(name)
+                        .query(String.class)
+                        .single())
+                .startsWith("{pbkdf2-sha512}");
+        assertThat(signIn(name, PASSWORD).statusCode()).isEqualTo(200);
     }
 
     private HttpResponse<String> signIn(String who, String password) throws Exception {

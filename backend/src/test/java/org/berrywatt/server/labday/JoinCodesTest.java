@@ -2,8 +2,10 @@ package org.berrywatt.server.labday;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.util.stream.Stream;
 import org.berrywatt.server.ServerTest;
+import org.berrywatt.server.access.Throttle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,6 +26,14 @@ class JoinCodesTest {
         assertThat(Stream.generate(codes::reserve).limit(200))
                 .doesNotHaveDuplicates()
                 .allSatisfy(code -> assertThat(code).hasSize(6).doesNotContainPattern("[0O1IL2Z5S8BUa-z]"));
+    }
+
+    /** Forty teams and their day, an hour, and everybody in the school guessing with as many addresses as they like. */
+    @Test
+    void areNotGuessedWithinALesson() {
+        var openCodes = 41;
+        var chance = openCodes * Throttle.codesWithin(Duration.ofHours(1)) / JoinCodes.all();
+        assertThat(chance).isBetween(0.0, 0.001);
     }
 
     @ParameterizedTest

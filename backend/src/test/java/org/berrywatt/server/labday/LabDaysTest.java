@@ -118,6 +118,13 @@ class LabDaysTest {
         assertThat(problem.detail()).contains("2026-11-24", "2026-11-25");
     }
 
+    @Test
+    void refusesToKeepADayUntilAYearThatIsASlip() {
+        var problem = teacher.problem(keep(LocalDate.of(20266, 11, 24)), ProblemCode.DATE_OUT_OF_RANGE);
+        assertThat(problem.field()).isEqualTo("keepUntil");
+        assertThat(problem.limit()).isEqualTo("[2000, 2199]");
+    }
+
     private MvcTestResult keep(@Nullable LocalDate until) {
         return teacher.put(new RetentionRequest(until), DAY + "/retention", bench.day.id());
     }
