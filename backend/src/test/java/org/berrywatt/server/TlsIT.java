@@ -30,8 +30,7 @@ class TlsIT {
     @BeforeAll
     static void startWithACertificate() throws Exception {
         var home = ServerProcess.newHome();
-        certificate =
-                SelfSigned.in(home.resolveSibling("tls-" + home.getParent().getFileName()));
+        certificate = SelfSigned.in(home.resolveSibling("tls-" + home.getFileName()));
         client = HttpClient.newBuilder().sslContext(certificate.trust()).build();
         server = ServerProcess.start(
                 home,

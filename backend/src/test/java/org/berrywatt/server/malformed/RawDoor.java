@@ -2,6 +2,7 @@ package org.berrywatt.server.malformed;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.net.SocketException;
@@ -24,8 +25,8 @@ public record RawDoor(int port) {
     public Answer send(String from, byte[] bytes) throws IOException {
         var start = System.nanoTime();
         try (var socket = new Socket()) {
-            socket.bind(new InetSocketAddress(from, 0));
-            socket.connect(new InetSocketAddress("127.0.0.1", port));
+            socket.bind(new InetSocketAddress(InetAddress.getAllByName(from)[0], 0));
+            socket.connect(new InetSocketAddress(InetAddress.getLoopbackAddress(), port));
             socket.setSoTimeout((int) HANGS_AFTER.toMillis());
             write(socket, bytes);
             return new Answer(read(socket), System.nanoTime() - start);
