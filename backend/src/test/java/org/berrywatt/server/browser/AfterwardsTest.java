@@ -84,7 +84,7 @@ class AfterwardsTest {
 
     @Test
     void showsTheDataOnEveryScreen() {
-        open("/data.html#" + day.id(), ".data .table");
+        open("/data.html#" + day.id(), ".data > section .table");
         inspection.of("data");
     }
 
@@ -124,7 +124,7 @@ class AfterwardsTest {
     void deletesADayByItsTitleAndBringsItInAgain(@TempDir Path folder) throws IOException {
         bench.cell(bench.team("Sloe"), "S1");
         Path archive = archive(folder);
-        open("/data.html#" + bench.day.id(), ".data .table");
+        open("/data.html#" + bench.day.id(), ".data > section .table");
         desk.act(TITLE, field -> field.sendKeys("Some day", Keys.ENTER));
         desk.showsText("“Some day” is not the title of this lab day.");
         desk.act(TITLE, field -> field.sendKeys(Keys.chord(Keys.CONTROL, "a"), bench.day.title(), Keys.ENTER));

@@ -151,9 +151,10 @@ public final class Device implements AutoCloseable {
         });
     }
 
-    /** What a person could read, taken in one command, so that no redraw comes between. */
+    /** What a person could read, taken in one command, so that no redraw comes between; where a line may not break is no matter. */
     public String visibleText() {
-        return String.valueOf(driver.executeScript("return document.body ? document.body.innerText : ''"));
+        return String.valueOf(driver.executeScript("return document.body ? document.body.innerText : ''"))
+                .replace('\u00a0', ' ');
     }
 
     /** Answers what a script of the page answers, awaited until it is neither null nor false. */
