@@ -21,7 +21,8 @@ class Header extends PageElement {
     return html`<header class="band ${this.who?.kind === 'team' ? 'of-team' : ''}">
       <a class="skip button" href="#main" @click=${this.#skip}>${t('page.header.skip')}</a>
       <a class="name" href="/index.html">${this.#berry()}<span>Berrywatt</span></a>
-      ${this.#links().length ? html`<nav aria-label=${t('page.header.pages')}>${this.#links().map(each => this.#link(each))}</nav>` : nothing}
+      ${this.#links().length ? html`<nav aria-label=${t('page.header.pages')}>${this.#links().map(each => this.#link(each))}
+        ${this.#password()}</nav>` : nothing}
       ${this.whom ? html`<span class="whom"><bw-mark .mark=${this.mark}></bw-mark>${this.whom}</span>` : nothing}
       ${this.who?.kind === 'teacher' ? html`<button class="leave" @click=${this.#leave}>${t('page.header.signOut')}</button>` : nothing}
     </header>`;
@@ -34,6 +35,11 @@ class Header extends PageElement {
   #link(page) {
     const fragment = OF_A_DAY.has(page) ? `#${this.day}` : '';
     return html`<a href="/${page}.html${fragment}" aria-current=${page === this.here ? 'page' : nothing}>${t(`page.header.${page}`)}</a>`;
+  }
+
+  /** On the pages of a day the band is full. */
+  #password() {
+    return this.who.kind === 'teacher' && !this.day ? html`<a href="/index.html#password">${t('page.header.password')}</a>` : nothing;
   }
 
   #berry() {

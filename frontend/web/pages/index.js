@@ -3,9 +3,12 @@ import { post } from '../core/http.js';
 import { t } from '../core/texts.js';
 import { html, nothing, openPage } from '../kit/kit.js';
 import './join-form.js';
+import './own-sign-in.js';
 
 const BUILT = Object.fromEntries(
   ['film', 'bake', 'dye', 'counterElectrode', 'fill', 'measure'].map(stage => [stage, 'passed']));
+
+const NEW_PASSWORD = 'sh deploy/new-password.sh';
 
 const { who, draw } = await openPage('start');
 
@@ -23,7 +26,10 @@ draw(html`<div class="start">
 
 function doors() {
   if (who.setupNeeded) return setUp();
-  if (who.kind === 'teacher') return welcome(t('page.start.teacherHere', { name: who.name }), '/days.html', t('page.start.toDays'));
+  if (who.kind === 'teacher') {
+    return [welcome(t('page.start.teacherHere', { name: who.name }), '/days.html', t('page.start.toDays')),
+      html`<bw-own-sign-in .name=${who.name}></bw-own-sign-in>`];
+  }
   if (who.kind === 'team') return [welcome(t('page.start.teamHere', { name: who.name }), '/bench.html', t('page.start.toBench')), join()];
   return [join(), signIn()];
 }
@@ -42,7 +48,18 @@ function signIn() {
   return html`<details class="card fold-card"><summary>${t('page.start.signIn')}</summary>
     <bw-form .label=${t('page.start.signInSend')} .send=${enter('/api/access/sign-in')} .fields=${html`
       <bw-field name="name" autocomplete="username" .label=${t('page.start.name')}></bw-field>
-      <bw-field name="password" kind="password" autocomplete="current-password" .label=${t('page.start.password')}></bw-field>`}></bw-form></details>`;
+      <bw-field name="password" kind="password" autocomplete="current-password" .label=${t('page.start.password')}></bw-field>`}></bw-form>
+    ${forgotten()}</details>`;
+}
+
+function forgotten() {
+  return html`<details class="fold forgotten"><summary>${t('page.start.forgotten')}</summary>
+    <p class="soft">${t('page.start.forgottenLead', { command: NEW_PASSWORD })}</p>
+    <bw-form .label=${t('page.start.forgottenSend')} .send=${enter('/api/access/new-password')} .fields=${html`
+      <bw-field name="key" .label=${t('page.start.forgottenKey')}></bw-field>
+      <bw-field name="name" autocomplete="username" .label=${t('page.start.name')}></bw-field>
+      <bw-field name="password" kind="password" autocomplete="new-password" .label=${t('page.account.new')}
+        .hint=${t('page.start.passwordHint')}></bw-field>`}></bw-form></details>`;
 }
 
 function join() {

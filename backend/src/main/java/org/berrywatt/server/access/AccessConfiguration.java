@@ -50,11 +50,11 @@ class AccessConfiguration implements WebMvcConfigurer {
 
     @Bean
     @Order(1)
-    SecurityFilterChain requests(HttpSecurity http, Passes passes, AccessProblems problems) {
+    SecurityFilterChain requests(HttpSecurity http, Passes passes, Journal journal, AccessProblems problems) {
         return plain(http)
                 .securityMatcher("/api/**", "/live/**", "/actuator/**", "/v3/**")
                 .csrf(csrf -> csrf.spa().ignoringRequestMatchers("/api/calculations/**", "/api/logger/**"))
-                .addFilterBefore(new PassFilter(passes), AuthorizationFilter.class)
+                .addFilterBefore(new PassFilter(passes, journal), AuthorizationFilter.class)
                 .authorizeHttpRequests(rules -> rules.requestMatchers("/actuator/health/**")
                         .permitAll()
                         .requestMatchers("/actuator/**")

@@ -1,6 +1,7 @@
 package org.berrywatt.server.access;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.Optional;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.SetupRequest;
 import org.berrywatt.contract.SignInRequest;
@@ -37,19 +38,21 @@ class AccessController {
     @GetMapping
     WhoAnswer who(Caller caller) {
         if (caller instanceof Caller.Teacher teacher) {
-            return answer("teacher", teacher.name(), null);
+            return answer(teacher);
         }
         return caller instanceof Caller.TeamMember member ? answer("team", null, member) : answer("nobody", null, null);
     }
 
     @PostMapping("/setup")
     ResponseEntity<WhoAnswer> setUp(@RequestBody SetupRequest body, HttpServletRequest request) {
-        return signedIn(throttle.guard(request, () -> teachers.setUp(complete(body))), request);
+        var teacher = throttle.guard(request, () -> teachers.setUp(complete(body)));
+        return with(passes.issue(teacher, request), answer(teacher));
     }
 
     @PostMapping("/sign-in")
     ResponseEntity<WhoAnswer> signIn(@RequestBody SignInRequest body, HttpServletRequest request) {
-        return signedIn(throttle.guard(request, () -> tryAccount(body)), request);
+        var teacher = throttle.guard(request, whom(body), () -> tryAccount(body));
+        return with(passes.issueTo(teacher, request), answer(teacher.asCaller()));
     }
 
     @PostMapping("/sign-out")
@@ -57,7 +60,15 @@ class AccessController {
         return with(passes.end(request), answer("nobody", null, null));
     }
 
-    private Caller.Teacher tryAccount(SignInRequest body) {
+    /** People type passwords into the field for names. */
+    private String whom(SignInRequest body) {
+        return Optional.ofNullable(body.name())
+                .flatMap(teachers::find)
+                .map(Journal::whom)
+                .orElse("unknown name");
+    }
+
+    private Teacher tryAccount(SignInRequest body) {
         var name = need("name", body.name());
         var password = need("password", body.password());
         return throttle.guard(Throttle.Limit.ACCOUNT, Teacher.fold(name), () -> teachers.signIn(name, password));
@@ -67,21 +78,21 @@ class AccessController {
         return new SetupRequest(need("key", body.key()), need("name", body.name()), need("password", body.password()));
     }
 
-    private static String need(String field, @Nullable String value) {
+    static String need(String field, @Nullable String value) {
         if (value == null) {
             throw Refusal.of(ProblemCode.VALUE_MISSING).field(field);
         }
         return value;
     }
 
-    private ResponseEntity<WhoAnswer> signedIn(Caller.Teacher teacher, HttpServletRequest request) {
-        return with(passes.issue(teacher, request), answer("teacher", teacher.name(), null));
-    }
-
     private static ResponseEntity<WhoAnswer> with(ResponseCookie cookie, WhoAnswer answer) {
         return ResponseEntity.ok()
                 .header(HttpHeaders.SET_COOKIE, cookie.toString())
                 .body(answer);
+    }
+
+    private WhoAnswer answer(Caller.Teacher teacher) {
+        return answer("teacher", teacher.name(), null);
     }
 
     private WhoAnswer answer(String kind, @Nullable String name, Caller.@Nullable TeamMember member) {

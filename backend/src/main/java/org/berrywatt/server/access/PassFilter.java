@@ -15,9 +15,11 @@ import org.springframework.web.filter.OncePerRequestFilter;
 class PassFilter extends OncePerRequestFilter {
 
     private final Passes passes;
+    private final Journal journal;
 
-    PassFilter(Passes passes) {
+    PassFilter(Passes passes, Journal journal) {
         this.passes = passes;
+        this.journal = journal;
     }
 
     @Override
@@ -28,6 +30,14 @@ class PassFilter extends OncePerRequestFilter {
             SecurityContextHolder.setContext(new SecurityContextImpl(known(caller)));
         }
         chain.doFilter(request, response);
+        if (response.getStatus() == HttpServletResponse.SC_FORBIDDEN) {
+            journal.tell(Journal.Event.NOT_ALLOWED, Journal.whom(callerNow()), request);
+        }
+    }
+
+    private static Caller callerNow() {
+        var known = SecurityContextHolder.getContext().getAuthentication();
+        return known != null && known.getPrincipal() instanceof Caller caller ? caller : new Caller.Nobody();
     }
 
     private static PreAuthenticatedAuthenticationToken known(Caller caller) {

@@ -23,6 +23,14 @@ interface PassRepository extends Repository<Pass, String> {
     @Query("delete from Pass pass where pass.teamId = :teamId")
     void deleteOfTeam(UUID teamId);
 
+    @Modifying
+    @Query("delete from Pass pass where pass.teacherId = :teacherId")
+    void deleteOfTeacher(UUID teacherId);
+
+    @Modifying
+    @Query("delete from Pass pass where pass.teacherId = :teacherId and pass.tokenHash <> :kept")
+    void deleteOfTeacherBut(String kept, UUID teacherId);
+
     @Modifying(flushAutomatically = true)
     @Query("update Pass pass set pass.teamId = :into where pass.teamId = :teamId")
     void moveTeam(UUID teamId, UUID into);

@@ -4,6 +4,8 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.UUID;
+import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.server.platform.Refusal;
 import org.springframework.http.ResponseCookie;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -15,10 +17,12 @@ public class Passes {
     private static final Duration VALIDITY = Duration.ofDays(120);
     private final PassRepository passes;
     private final TeacherRepository teachers;
+    private final Journal journal;
     private final Clock clock;
 
-    Passes(PassRepository passes, TeacherRepository teachers, Clock clock) {
+    Passes(PassRepository passes, TeacherRepository teachers, Journal journal, Clock clock) {
         this.passes = passes;
+        this.journal = journal;
         this.teachers = teachers;
         this.clock = clock;
     }
@@ -35,7 +39,29 @@ public class Passes {
         revoke(request);
         passes.deleteExpired(clock.instant());
         passes.save(new Pass(token.hash(), holder, clock.instant(), VALIDITY));
+        journal.tell(Journal.Event.NEW_PASS, Journal.whom(holder), request);
         return PassCookie.holding(token, VALIDITY, request);
+    }
+
+    /**
+     * The same for a teacher who has just shown the password. The password cannot change meanwhile: whoever signs in with the
+     * old one at the moment of a change has a pass that ends with the others, or none.
+     *
+     * @throws Refusal {@code access.refused} when the password is another one by now
+     */
+    @Transactional
+    ResponseCookie issueTo(Teacher proven, HttpServletRequest request) {
+        return teachers.lock(proven.id(), proven.passwordHash())
+                .map(teacher -> issue(teacher.asCaller(), request))
+                .orElseThrow(() -> Refusal.of(ProblemCode.SIGN_IN_REFUSED));
+    }
+
+    /** Ends a teacher's passes in all other browsers. */
+    @Transactional
+    void endElsewhere(Caller.Teacher teacher, HttpServletRequest request) {
+        var here = PassCookie.of(request).map(Token::hash).orElse("");
+        passes.deleteOfTeacherBut(here, teacher.id());
+        journal.tell(Journal.Event.SIGNED_OUT_ELSEWHERE, Journal.whom(teacher), request);
     }
 
     /** Signs every phone of a team out. */

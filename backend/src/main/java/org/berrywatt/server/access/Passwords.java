@@ -1,5 +1,8 @@
 package org.berrywatt.server.access;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.berrywatt.contract.ProblemCode;
@@ -38,11 +41,12 @@ final class Passwords {
                     new BCryptPasswordEncoder()));
 
     /**
-     * Any characters will do.
+     * Any characters will do, unless a teacher of this name would use just these.
      *
-     * @throws Refusal {@code password.weak} below 10 characters, {@code text.tooLong} above 200
+     * @throws Refusal {@code password.weak} below 10 characters, {@code text.tooLong} above 200, {@code password.guessable}
+     *     when it is found within {@link Guessing#ENOUGH_TRIES}
      */
-    static void check(String password) {
+    static void check(String password, String name) {
         if (password.length() < SHORTEST) {
             throw Refusal.of(ProblemCode.PASSWORD_WEAK).field("password").limit(SHORTEST);
         }
@@ -52,6 +56,22 @@ final class Passwords {
                     .value(UNSAID)
                     .limit(LONGEST);
         }
+        var tries = Guessing.tries(password, name);
+        if (!(tries >= Guessing.ENOUGH_TRIES)) {
+            throw Refusal.of(ProblemCode.PASSWORD_GUESSABLE)
+                    .field("password")
+                    .value(grouped(rounded(tries)))
+                    .limit(grouped(Guessing.ENOUGH_TRIES));
+        }
+    }
+
+    /** To one digit, since it is an estimate. */
+    private static long rounded(double tries) {
+        return new BigDecimal(tries).round(new MathContext(1)).longValue();
+    }
+
+    private static String grouped(long number) {
+        return String.format(Locale.ROOT, "%,d", number).replace(',', '\u00a0');
     }
 
     String hash(String password) {

@@ -20,12 +20,14 @@ public class Teachers {
                     + "382840d3dad34c3a0be6f936909449e684b3feef0581dcb93101415b9615ab727ceec246e9ff661fafdf7d3ace25d6a591f8";
 
     private final TeacherRepository teachers;
+    private final PassRepository passes;
     private final SetupKey setupKey;
     private final Clock clock;
     private final Passwords passwords = new Passwords();
 
-    Teachers(TeacherRepository teachers, SetupKey setupKey, Clock clock) {
+    Teachers(TeacherRepository teachers, PassRepository passes, SetupKey setupKey, Clock clock) {
         this.teachers = teachers;
+        this.passes = passes;
         this.setupKey = setupKey;
         this.clock = clock;
     }
@@ -38,7 +40,7 @@ public class Teachers {
     /**
      * Adds a teacher, as the demo day does.
      *
-     * @throws Refusal {@code text.empty}, {@code text.tooLong}, {@code password.weak}
+     * @throws Refusal {@code text.empty}, {@code text.tooLong}, {@code password.weak}, {@code password.guessable}
      */
     @Transactional
     public Caller.Teacher add(String name, String password) {
@@ -64,22 +66,71 @@ public class Teachers {
         return add(request.name(), request.password());
     }
 
-    /** Takes as long for a name that nobody has as for a wrong password. */
-    Caller.Teacher signIn(String name, String password) {
+    /**
+     * The teacher of a name, who knows the password. Takes as long for a name that nobody has as for a wrong password.
+     *
+     * @throws Refusal {@code access.refused}
+     */
+    Teacher signIn(String name, String password) {
         var teacher = teachers.findByNameFolded(Teacher.fold(name));
         var hash = teacher.map(Teacher::passwordHash).orElse(NOBODYS_HASH);
         if (!passwords.matches(password, hash) || teacher.isEmpty()) {
             throw Refusal.of(ProblemCode.SIGN_IN_REFUSED);
         }
-        return renewed(teacher.get(), password).asCaller();
+        return renewed(teacher.get(), password);
+    }
+
+    /**
+     * The account of a name, for somebody who need not guess.
+     *
+     * @throws Refusal {@code account.unknown}, with the names that there are
+     */
+    Teacher named(String name) {
+        return teachers.findByNameFolded(Teacher.fold(name))
+                .orElseThrow(() -> Refusal.of(ProblemCode.ACCOUNT_UNKNOWN)
+                        .field("name")
+                        .with("names", String.join(", ", teachers.names())));
+    }
+
+    /**
+     * A teacher who is signed in, and knows the password.
+     *
+     * @throws Refusal {@code password.wrong}
+     */
+    Teacher prove(Caller.Teacher caller, String present) {
+        return teachers.findById(caller.id())
+                .filter(teacher -> passwords.matches(present, teacher.passwordHash()))
+                .orElseThrow(Teachers::wrong);
+    }
+
+    /**
+     * Keeps a new password and ends every pass that the old one opened, in the browser that asks for it, too.
+     *
+     * @throws Refusal {@code password.weak}, {@code password.guessable}, {@code text.tooLong}; {@code password.wrong} when another
+     *     change was faster
+     */
+    @Transactional
+    void change(Teacher proven, String password) {
+        Passwords.check(password, proven.name());
+        if (teachers.replace(proven.id(), proven.passwordHash(), passwords.hash(password)) == 0) {
+            throw wrong();
+        }
+        passes.deleteOfTeacher(proven.id());
+    }
+
+    private static Refusal wrong() {
+        return Refusal.of(ProblemCode.PASSWORD_WRONG).field("present");
     }
 
     private Teacher renewed(Teacher teacher, String password) {
         if (!passwords.isOld(teacher.passwordHash())) {
             return teacher;
         }
-        teacher.keep(passwords.hash(password));
-        return teachers.save(teacher);
+        var hash = passwords.hash(password);
+        if (teachers.replace(teacher.id(), teacher.passwordHash(), hash) == 1) {
+            teacher.keep(hash);
+        }
+        return teacher;
     }
 
     private static void check(String name, String password) {
@@ -92,6 +143,6 @@ public class Teachers {
                     .value(name)
                     .limit(LONGEST_NAME);
         }
-        Passwords.check(password);
+        Passwords.check(password, name);
     }
 }

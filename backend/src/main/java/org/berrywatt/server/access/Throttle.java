@@ -47,6 +47,9 @@ public class Throttle {
         }
     }
 
+    /** Whose attempt it is when nothing is known. */
+    private static final String SOMEBODY = "somebody";
+
     private record Key(Limit limit, String name) {}
 
     private final Cache<Key, Bucket> buckets = Caffeine.newBuilder()
@@ -54,7 +57,11 @@ public class Throttle {
             .expireAfterAccess(Duration.ofMinutes(10))
             .build();
 
-    Throttle() {}
+    private final Journal journal;
+
+    Throttle(Journal journal) {
+        this.journal = journal;
+    }
 
     /**
      * Makes an attempt from this request's address.
@@ -62,7 +69,16 @@ public class Throttle {
      * @throws Refusal {@code access.slowDown} when too many attempts failed; whatever the attempt throws otherwise
      */
     public <A> A guard(HttpServletRequest request, Supplier<A> attempt) {
-        return guard(Limit.ADDRESS, request.getRemoteAddr(), attempt);
+        return guard(request, SOMEBODY, attempt);
+    }
+
+    /**
+     * The same for an attempt of which more is known.
+     *
+     * @param whom how it is told in the log
+     */
+    <A> A guard(HttpServletRequest request, String whom, Supplier<A> attempt) {
+        return witnessed(request, whom, () -> guard(Limit.ADDRESS, request.getRemoteAddr(), attempt));
     }
 
     /**
@@ -71,7 +87,7 @@ public class Throttle {
      * @throws Refusal {@code access.slowDown}
      */
     public <A> A guardDevice(HttpServletRequest request, Supplier<A> attempt) {
-        return guard(Limit.DEVICE, request.getRemoteAddr(), attempt);
+        return witnessed(request, "a device", () -> guard(Limit.DEVICE, request.getRemoteAddr(), attempt));
     }
 
     /**
@@ -98,6 +114,20 @@ public class Throttle {
         var answer = attempt.get();
         bucket.addTokens(1);
         return answer;
+    }
+
+    private <A> A witnessed(HttpServletRequest request, String whom, Supplier<A> attempt) {
+        try {
+            return attempt.get();
+        } catch (Refusal refusal) {
+            switch (refusal.code()) {
+                case SIGN_IN_REFUSED, PASSWORD_WRONG, LOGGER_TOKEN ->
+                    journal.tell(Journal.Event.REFUSED, whom, request);
+                case SLOW_DOWN -> journal.tell(Journal.Event.SLOWED, whom, request);
+                default -> {}
+            }
+            throw refusal;
+        }
     }
 
     private static Refusal slowDown(ConsumptionProbe probe) {

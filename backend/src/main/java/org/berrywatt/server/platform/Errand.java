@@ -1,16 +1,22 @@
 package org.berrywatt.server.platform;
 
+import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.springframework.core.env.SimpleCommandLinePropertySource;
 
 /**
  * What the program does instead of starting the server: {@code --backup=FILE} writes the whole server to a file, while it runs
- * or not, and {@code --restore=FILE} makes a new home of one.
+ * or not, {@code --restore=FILE} makes a new home of one, and {@code --new-password} prints a key for somebody who forgot theirs.
  */
 public final class Errand {
+
+    private static final String NEW_PASSWORD = "new-password";
 
     private final SimpleCommandLinePropertySource words;
     private final Path home;
@@ -30,7 +36,7 @@ public final class Errand {
         var home = words.containsProperty("berrywatt.home")
                 ? words.getProperty("berrywatt.home")
                 : defaults.get("berrywatt.home");
-        return words.containsProperty("backup") || words.containsProperty("restore")
+        return Stream.of("backup", "restore", NEW_PASSWORD).anyMatch(words::containsProperty)
                 ? Optional.of(new Errand(words, Path.of(String.valueOf(home))))
                 : Optional.empty();
     }
@@ -48,6 +54,9 @@ public final class Errand {
     }
 
     private String done(Texts texts) {
+        if (words.containsProperty(NEW_PASSWORD)) {
+            return texts.say("start.newPassword", Map.of("home", home, "key", newKey().text()));
+        }
         var backup = words.getProperty("backup");
         if (backup != null) {
             var size = Backup.of(home, file(backup));
@@ -57,6 +66,17 @@ public final class Errand {
         var restored = file(String.valueOf(words.getProperty("restore")));
         Restore.of(restored, home);
         return texts.say("start.restored", Map.of("home", home, "file", restored));
+    }
+
+    private ConsoleKey newKey() {
+        if (!Files.isDirectory(home)) {
+            throw new StartProblem("newPasswordNoHome", Map.of("home", home));
+        }
+        try {
+            return new KeyInHome(home, Clock.systemUTC()).make();
+        } catch (IOException cause) {
+            throw new StartProblem("homeUnwritable", Map.of("home", home), cause);
+        }
     }
 
     private static Path file(String word) {

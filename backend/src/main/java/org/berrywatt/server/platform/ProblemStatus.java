@@ -89,7 +89,10 @@ final class ProblemStatus {
                     PAPER_UNUSUAL,
                     PAPER_AMBIGUOUS,
                     LOGGER_NAME_UNKNOWN,
-                    PASSWORD_WEAK -> HttpStatus.UNPROCESSABLE_CONTENT;
+                    PASSWORD_WEAK,
+                    PASSWORD_GUESSABLE,
+                    PASSWORD_WRONG,
+                    ACCOUNT_UNKNOWN -> HttpStatus.UNPROCESSABLE_CONTENT;
             case LABEL_TAKEN,
                     NAME_TAKEN,
                     ZONE_NOT_SIGNED_OFF,

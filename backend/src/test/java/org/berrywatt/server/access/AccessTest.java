@@ -1,16 +1,21 @@
 package org.berrywatt.server.access;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.net.http.HttpResponse;
 import java.util.Locale;
 import java.util.UUID;
+import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.server.Browser;
 import org.berrywatt.server.ServerTest;
+import org.berrywatt.server.platform.KeyInHome;
+import org.berrywatt.server.platform.Refusal;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.mock.web.MockHttpServletRequest;
 import org.springframework.security.crypto.bcrypt.BCryptPasswordEncoder;
 
 /** Signing in and out as a browser does it. */
@@ -18,14 +23,25 @@ import org.springframework.security.crypto.bcrypt.BCryptPasswordEncoder;
 class AccessTest {
 
     private static final String PASSWORD = "seven slow brass kettles";
+    private static final String NEW = "eight slow brass kettles";
+
     private final JdbcClient database;
+    private final Teachers teachers;
+    private final Passes passes;
+    private final KeyInHome home;
+    private final String server;
     private final Browser browser;
     private final String name = "Teacher " + UUID.randomUUID().toString().substring(0, 8);
 
-    AccessTest(@LocalServerPort int port, @Autowired Teachers teachers, @Autowired JdbcClient database)
+    @Autowired
+    AccessTest(@LocalServerPort int port, Teachers teachers, Passes passes, KeyInHome home, JdbcClient database)
             throws Exception {
         this.database = database;
-        browser = Browser.at("http://localhost:" + port);
+        this.teachers = teachers;
+        this.passes = passes;
+        this.home = home;
+        server = "http://localhost:" + port;
+        browser = Browser.at(server);
         teachers.add(name, PASSWORD);
     }
 
@@ -111,6 +127,81 @@ class AccessTest {
                         .single())
                 .startsWith("{pbkdf2-sha512}");
         assertThat(signIn(name, PASSWORD).statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void changesAPasswordAndSignsTheTeacherOutEverywhereElse() throws Exception {
+        var elsewhere = elsewhere();
+        signIn(name, PASSWORD);
+        assertThat(change(PASSWORD, NEW).statusCode()).isEqualTo(204);
+        assertThat(browser.get("/api/access").body()).contains("\"kind\":\"teacher\"");
+        assertThat(elsewhere.get("/api/labdays").statusCode()).isEqualTo(401);
+        assertThat(signIn(name, PASSWORD).statusCode()).isEqualTo(401);
+        assertThat(signIn(name, NEW).statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void changesNoPasswordWithoutThePresentOne() throws Exception {
+        var elsewhere = elsewhere();
+        signIn(name, PASSWORD);
+        var answer = change("not " + PASSWORD, NEW);
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.body())
+                .contains("password.wrong", "\"field\":\"present\"")
+                .doesNotContain(PASSWORD, NEW);
+        assertThat(elsewhere.get("/api/labdays").statusCode()).isEqualTo(200);
+        assertThat(signIn(name, PASSWORD).statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void givesNoPassToWhoeverSignedInWithThePasswordBeforeAChange() {
+        var proven = teachers.signIn(name, PASSWORD);
+        teachers.change(proven, NEW);
+        assertThatExceptionOfType(Refusal.class)
+                .isThrownBy(() -> passes.issueTo(proven, new MockHttpServletRequest()))
+                .satisfies(refusal -> assertThat(refusal.code()).isEqualTo(ProblemCode.SIGN_IN_REFUSED));
+        assertThatExceptionOfType(Refusal.class)
+                .isThrownBy(() -> teachers.change(proven, PASSWORD))
+                .satisfies(refusal -> assertThat(refusal.code()).isEqualTo(ProblemCode.PASSWORD_WRONG));
+    }
+
+    @Test
+    void signsTheTeacherOutEverywhereElseAndStaysHere() throws Exception {
+        var elsewhere = elsewhere();
+        signIn(name, PASSWORD);
+        assertThat(browser.post("/api/access/sign-out-elsewhere", "{}").statusCode())
+                .isEqualTo(204);
+        assertThat(elsewhere.get("/api/labdays").statusCode()).isEqualTo(401);
+        assertThat(browser.get("/api/labdays").statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void setsAForgottenPasswordAnewWithTheKeyFromTheServersHomeAndEndsAllPasses() throws Exception {
+        var elsewhere = elsewhere();
+        var key = home.make().text();
+        assertThat(forgot(key, name, NEW).statusCode()).isEqualTo(204);
+        assertThat(browser.get("/api/labdays").statusCode()).isEqualTo(200);
+        assertThat(elsewhere.get("/api/labdays").statusCode()).isEqualTo(401);
+        assertThat(signIn(name, NEW).statusCode()).isEqualTo(200);
+        assertThat(forgot(key, name, PASSWORD).body()).contains("access.refused");
+    }
+
+    private HttpResponse<String> forgot(String key, String who, String password) throws Exception {
+        return browser.post(
+                "/api/access/new-password",
+                "{\"key\": \"" + key + "\", \"name\": \"" + who + "\", \"password\": \"" + password + "\"}");
+    }
+
+    /** Another browser in which the teacher is signed in. */
+    private Browser elsewhere() throws Exception {
+        var other = Browser.at(server);
+        other.post("/api/access/sign-in", "{\"name\": \"" + name + "\", \"password\": \"" + PASSWORD + "\"}");
+        return other;
+    }
+
+    private HttpResponse<String> change(String present, String password) throws Exception {
+        return browser.put(
+                "/api/access/password", "{\"present\": \"" + present + "\", \"password\": \"" + password + "\"}");
     }
 
     private HttpResponse<String> signIn(String who, String password) throws Exception {

@@ -12,11 +12,14 @@ import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.server.platform.Refusal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PasswordsTest {
 
     private static final String PASSWORD = "seven slow brass kettles";
+
+    private static final String NAME = "Ada Rowan";
 
     private final Passwords passwords = new Passwords();
 
@@ -51,13 +54,12 @@ class PasswordsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "0123456789",
-                "          ",
+                "0 7 3 / 5 1 % 8",
                 "\u00e4\u00f6\u00fc\u00df\u65e5\u672c\u8a9e\ud83e\uded0\u0441\u043b",
                 "sixty-four characters are allowed, as the standard asks: 64 it is"
             })
     void takesAnyCharacters(String password) {
-        assertThatCode(() -> Passwords.check(password)).doesNotThrowAnyException();
+        assertThatCode(() -> Passwords.check(password, NAME)).doesNotThrowAnyException();
     }
 
     /** The second half of a long password counts: bcrypt would have stopped after 72 bytes. */
@@ -71,12 +73,60 @@ class PasswordsTest {
     @Test
     void refusesShortAndEndlessPasswordsWithoutRepeatingThem() {
         assertThatExceptionOfType(Refusal.class)
-                .isThrownBy(() -> Passwords.check("123456789"))
+                .isThrownBy(() -> Passwords.check("123456789", NAME))
                 .satisfies(refusal -> assertThat(refusal.code()).isEqualTo(ProblemCode.PASSWORD_WEAK))
                 .satisfies(refusal -> assertThat(refusal.values().get("value")).isNull());
         assertThatExceptionOfType(Refusal.class)
-                .isThrownBy(() -> Passwords.check("x".repeat(201)))
+                .isThrownBy(() -> Passwords.check("x".repeat(201), NAME))
                 .satisfies(refusal -> assertThat(refusal.code()).isEqualTo(ProblemCode.TEXT_TOO_LONG))
                 .satisfies(refusal -> assertThat(refusal.values().get("value")).isEqualTo("\u2026"));
+    }
+
+    /** The kinds that NIST SP 800-63B-4, section 3.1.1.2, wants refused, and OWASP ASVS 5.0, items 6.1.2, 6.2.4 and 6.2.11. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(textBlock = """
+            a common password with a year, Passw0rd2026
+            a common password in German,   passwort123
+            a digit run,                   1234567890
+            one character,                 aaaaaaaaaaaa
+            nothing but spaces,            '            '
+            the same again,                trustno1trustno1
+            a keyboard row,                qwertyuiop
+            a German keyboard row,         qwertzuiop
+            keys in a pattern,             1q2w3e4r5t
+            letters in a row,              abcdefghij
+            the own name,                  ada rowan1
+            the own name with a year,      ada.rowan1985
+            the product's name,            Berrywatt2026
+            a word of the lab,             solarzelle!
+            a word of a school,            lehrerin2026
+            a season with a year,          sommer2026!
+            """)
+    void refusesWhatIsGuessedFirst(String kind, String password) {
+        assertThatExceptionOfType(Refusal.class)
+                .isThrownBy(() -> Passwords.check(password, NAME))
+                .satisfies(refusal -> assertThat(refusal.code()).isEqualTo(ProblemCode.PASSWORD_GUESSABLE))
+                .satisfies(refusal -> assertThat(refusal.values())
+                        .containsEntry("limit", "100\u00a0000\u00a0000")
+                        .doesNotContainValue(password));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "seven slow brass kettles",
+                "tisch stuhl lampe regen",
+                "x7Kp2mQz9wBf",
+                "hedgerow cells",
+                "Ada Rowan likes slow kettles"
+            })
+    void takesAFewWordsThatHaveNothingToDoWithEachOther(String password) {
+        assertThatCode(() -> Passwords.check(password, NAME)).doesNotThrowAnyException();
+    }
+
+    /** The estimate of a long text would take seconds. */
+    @Test
+    void looksAtTheBeginningOfALongPasswordOnly() {
+        assertThat(Guessing.tries("x".repeat(64), NAME)).isEqualTo(Guessing.tries("x".repeat(200), NAME));
     }
 }

@@ -33,7 +33,8 @@ class SecretsTest {
     private final Api phone;
 
     @Autowired
-    SecretsTest(MockMvcTester server, JsonMapper json, Teachers teachers) {
+    SecretsTest(MockMvcTester server, JsonMapper json, Teachers teachers, Journal journal) {
+        journal.sumUp(); // tests before this one may have used up the minute's lines
         bench = new Bench(server, json);
         phone = bench.teacher.asNobody().from("192.0.2.16");
         teachers.add(name, PASSWORD);
@@ -52,6 +53,29 @@ class SecretsTest {
                 .containsExactly(200, 401, 200, 401);
         assertThat(output.getAll())
                 .doesNotContain(PASSWORD, WRONG, code, "QQQQQQ", "abcd-efgh", pass(signedIn), pass(joined));
+    }
+
+    /** Somebody typed the password into the field for the name. */
+    @Test
+    void namesNobodyInTheLogButKnownAccounts(CapturedOutput output) {
+        phone.post(new SignInRequest(PASSWORD, ""), "/api/access/sign-in");
+        phone.post(new SignInRequest(name, WRONG), "/api/access/sign-in");
+        assertThat(output.getAll())
+                .contains("refused: unknown name, POST /api/access/sign-in from 192.0.2.16")
+                .contains("refused: teacher \"" + name + "\", POST /api/access/sign-in from 192.0.2.16")
+                .doesNotContain(PASSWORD, WRONG);
+    }
+
+    @Test
+    void tellsTheLogOfWaysInAndOfWhatWasNotAllowed(CapturedOutput output) {
+        var team = bench.team("Medlar");
+        phone.post(new SignInRequest(name, PASSWORD), "/api/access/sign-in");
+        phone.post(new JoinRequest(bench.codeOf(team)), "/api/access/join");
+        team.get("/api/labdays");
+        assertThat(output.getAll())
+                .contains("new pass: teacher \"" + name + "\", POST /api/access/sign-in from 192.0.2.16")
+                .contains("new pass: " + team.caller().signature() + ", POST /api/access/join from 192.0.2.16")
+                .contains("not allowed: " + team.caller().signature() + ", GET /api/labdays from 127.0.0.1");
     }
 
     @Test

@@ -10,7 +10,7 @@ import org.springframework.mock.web.MockHttpServletRequest;
 
 class ThrottleTest {
 
-    private final Throttle throttle = new Throttle();
+    private final Throttle throttle = new Throttle(new Journal());
 
     @Test
     void slowsDownAnAddressAfterThirtyWrongCodesAndNoOtherAddress() {

@@ -1,0 +1,76 @@
+package org.berrywatt.server.access;
+
+import jakarta.servlet.http.HttpServletRequest;
+import org.berrywatt.contract.NewPasswordRequest;
+import org.berrywatt.contract.PasswordRequest;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.PutMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.ResponseStatus;
+import org.springframework.web.bind.annotation.RestController;
+
+/** What a teacher does with the own sign-in; this browser is signed in afterwards, all others are not. */
+@RestController
+@RequestMapping("/api/access")
+class AccountController {
+
+    private final Teachers teachers;
+    private final Passes passes;
+    private final Throttle throttle;
+    private final Journal journal;
+    private final ForgottenPassword forgotten;
+
+    AccountController(
+            Teachers teachers, Passes passes, Throttle throttle, Journal journal, ForgottenPassword forgotten) {
+        this.forgotten = forgotten;
+        this.journal = journal;
+        this.teachers = teachers;
+        this.passes = passes;
+        this.throttle = throttle;
+    }
+
+    /** Changes the teacher's password. A wrong present one counts like a wrong sign-in, an unfit new one does not. */
+    @PutMapping("/password")
+    ResponseEntity<Void> change(@RequestBody PasswordRequest body, Caller caller, HttpServletRequest request) {
+        var teacher = caller.requireTeacher();
+        var present = AccessController.need("present", body.present());
+        var password = AccessController.need("password", body.password());
+        var proven = throttle.guard(
+                request,
+                Journal.whom(teacher),
+                () -> throttle.guard(
+                        Throttle.Limit.ACCOUNT, Teacher.fold(teacher.name()), () -> teachers.prove(teacher, present)));
+        teachers.change(proven, password);
+        journal.tell(Journal.Event.PASSWORD_CHANGED, Journal.whom(teacher), request);
+        return signedIn(teacher, request);
+    }
+
+    /** Sets a forgotten password anew, with the key from the server's own computer, and signs the teacher in. */
+    @PostMapping("/new-password")
+    ResponseEntity<Void> setAnew(@RequestBody NewPasswordRequest body, HttpServletRequest request) {
+        var whole = new NewPasswordRequest(
+                AccessController.need("key", body.key()),
+                AccessController.need("name", body.name()),
+                AccessController.need("password", body.password()));
+        var teacher = throttle.guard(request, () -> forgotten.set(whole));
+        journal.tell(Journal.Event.PASSWORD_CHANGED, Journal.whom(teacher), request);
+        return signedIn(teacher, request);
+    }
+
+    private ResponseEntity<Void> signedIn(Caller.Teacher teacher, HttpServletRequest request) {
+        return ResponseEntity.noContent()
+                .header(HttpHeaders.SET_COOKIE, passes.issue(teacher, request).toString())
+                .build();
+    }
+
+    /** Ends the teacher's passes in all other browsers. */
+    @PostMapping("/sign-out-elsewhere")
+    @ResponseStatus(HttpStatus.NO_CONTENT)
+    void signOutElsewhere(Caller caller, HttpServletRequest request) {
+        passes.endElsewhere(caller.requireTeacher(), request);
+    }
+}
