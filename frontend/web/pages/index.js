@@ -54,7 +54,7 @@ function signIn() {
 
 function forgotten() {
   return html`<details class="fold forgotten"><summary>${t('page.start.forgotten')}</summary>
-    <p class="soft">${t('page.start.forgottenLead', { command: NEW_PASSWORD })}</p>
+    <p class="soft">${t('page.start.forgottenLead')}</p><p><code>${NEW_PASSWORD}</code></p>
     <bw-form .label=${t('page.start.forgottenSend')} .send=${enter('/api/access/new-password')} .fields=${html`
       <bw-field name="key" .label=${t('page.start.forgottenKey')}></bw-field>
       <bw-field name="name" autocomplete="username" .label=${t('page.start.name')}></bw-field>

@@ -3,11 +3,11 @@ package org.berrywatt.server.access;
 import jakarta.annotation.PostConstruct;
 import jakarta.annotation.PreDestroy;
 import jakarta.servlet.http.HttpServletRequest;
+import java.time.Duration;
 import java.util.Map;
+import java.util.Timer;
+import java.util.TimerTask;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -39,19 +39,28 @@ class Journal {
         }
     }
 
+    private static final Duration MINUTE = Duration.ofMinutes(1);
     private static final Logger LOG = LoggerFactory.getLogger(Journal.class);
 
     private final Map<Event, AtomicLong> told = new ConcurrentHashMap<>();
-    private final ScheduledExecutorService minutes = Executors.newSingleThreadScheduledExecutor(Journal::daemon);
+    private final Timer minutes = new Timer("journal", true);
 
     @PostConstruct
     void begin() {
-        minutes.scheduleAtFixedRate(this::sumUp, 1, 1, TimeUnit.MINUTES);
+        minutes.schedule(
+                new TimerTask() {
+                    @Override
+                    public void run() {
+                        sumUp();
+                    }
+                },
+                MINUTE.toMillis(),
+                MINUTE.toMillis());
     }
 
     @PreDestroy
     void end() {
-        minutes.shutdown();
+        minutes.cancel();
         sumUp();
     }
 
@@ -87,11 +96,5 @@ class Journal {
         return caller instanceof Caller.Teacher teacher
                 ? "teacher \"" + Visible.of(teacher.name()) + "\""
                 : caller.signature();
-    }
-
-    private static Thread daemon(Runnable work) {
-        var thread = new Thread(work, "journal");
-        thread.setDaemon(true);
-        return thread;
     }
 }

@@ -24,6 +24,7 @@ public class KeyInHome {
     private static final String FILE = "new-password.key";
     private static final Duration VALIDITY = Duration.ofHours(1);
 
+    private final Path home;
     private final Path file;
     private final Clock clock;
 
@@ -33,6 +34,7 @@ public class KeyInHome {
     }
 
     KeyInHome(Path home, Clock clock) {
+        this.home = home;
         this.file = home.resolve(FILE);
         this.clock = clock;
     }
@@ -40,7 +42,7 @@ public class KeyInHome {
     /** Puts a new key into the home, in place of an earlier one. */
     public ConsoleKey make() throws IOException {
         var key = ConsoleKey.random();
-        OwnerOnly.folder(file.toAbsolutePath().getParent());
+        OwnerOnly.folder(home);
         OwnerOnly.write(file, key.hash() + " " + clock.instant().plus(VALIDITY));
         return key;
     }
