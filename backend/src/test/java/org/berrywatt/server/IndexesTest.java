@@ -50,7 +50,6 @@ class IndexesTest {
                 "select * from team where code = ''",
                 "select * from teacher where name_folded = ''",
                 "select * from reading where replaces = '00000000-0000-0000-0000-000000000000'",
-                "select * from event_publication where completion_date is null",
                 "select * from live_feed where lab_day_id = '00000000-0000-0000-0000-000000000000' and kind = ''",
                 "select * from live_revision where lab_day_id = '00000000-0000-0000-0000-000000000000'",
                 """

@@ -18,7 +18,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 
 /**
  * Measures one school on one machine, phones and Walls included, and prints ratios: each figure beside the least that the same
- * database and the same broker could do in the same run. Started by {@code deploy/one-school.sh}; any word after the name leaves all but the growth out.
+ * database and the same broker could do in the same run. Started by {@code deploy/one-school.sh} for all of it or for {@code accepting}, {@code telling} or {@code growth}.
  */
 final class OneSchool {
 
@@ -27,7 +27,10 @@ final class OneSchool {
     private static final int READINGS = Integer.getInteger("berrywatt.school.readings", 4000);
     private static final int ROUNDS = Integer.getInteger("berrywatt.school.rounds", 40);
     private static final int WARM_UP = 5;
-    private static final int POOL = 10;
+    private static final int BATCHES = Integer.getInteger("berrywatt.school.batches", 8);
+    private static final int HANDS = 10;
+    private static final int TEAMS = 50;
+    private static final int CELLS_PER_TEAM = 3;
 
     private final ConfigurableApplicationContext server;
     private final JdbcClient database;
@@ -49,27 +52,44 @@ final class OneSchool {
                 "--berrywatt.home=" + home,
                 "--berrywatt.programs=" + programs)) {
             var school = new OneSchool(server);
-            if (arguments.length == 0) {
+            var wanted = arguments.length == 0 ? List.of("accepting", "telling", "growth") : List.of(arguments);
+            if (wanted.contains("accepting")) {
                 school.measureAccepting();
+            }
+            if (wanted.contains("telling")) {
                 school.measureTelling();
             }
-            new Growth(server).measure();
+            if (wanted.contains("growth")) {
+                new Growth(server).measure();
+            }
         }
         System.exit(0);
     }
 
+    /** After a warm-up, since the first thousands of readings meet a server that is still being compiled. */
     private void measureAccepting() throws Exception {
-        var day = new SchoolDay(new Rehearsal(server), 20);
-        var phone = phone(day, 0);
-        inParallel(PHONES, READINGS / 4, number -> day.send(phone, number % 3, number));
-        long before = readingBytes();
-        double accepted = inParallel(PHONES, READINGS, number -> day.send(phone, number % 3, number));
-        say("bytes stored per reading, indexes and receipt included: %d", (readingBytes() - before) / READINGS);
+        for (int batch = 0; batch < BATCHES; batch++) {
+            say("warming up: %.0f readings/s", accepting(HANDS, READINGS));
+        }
+        double accepted = accepting(PHONES, READINGS);
+        say("bytes stored per reading, indexes and receipt included: %d", bytesPerReading());
         var copy = new BareRows(database, server.getBean(TransactionTemplate.class));
-        inParallel(POOL, READINGS / 4, number -> copy.insert());
-        double bare = inParallel(POOL, READINGS, number -> copy.insert());
+        inParallel(HANDS, READINGS, number -> copy.insert());
+        double bare = inParallel(HANDS, READINGS, number -> copy.insert());
         say("accepted from %d phones: %.0f readings/s", PHONES, accepted);
         say("bare inserts of the same rows: %.0f/s; ratio %.2f (goal 0.5)", bare, accepted / bare);
+    }
+
+    /** Readings a second in a day of its own, from a number of phones at once, each team's over one client. */
+    private double accepting(int phones, int readings) throws Exception {
+        var day = new SchoolDay(new Rehearsal(server), TEAMS);
+        var clients = IntStream.range(0, TEAMS)
+                .mapToObj(team -> phone(day, CELLS_PER_TEAM * team))
+                .toList();
+        return inParallel(phones, readings, number -> {
+            int cell = number % (CELLS_PER_TEAM * TEAMS);
+            day.send(clients.get(cell / CELLS_PER_TEAM), cell, number);
+        });
     }
 
     private void measureTelling() throws Exception {
@@ -110,10 +130,10 @@ final class OneSchool {
         return Browser.holding(pass, "http://localhost:" + port);
     }
 
-    private long readingBytes() {
+    private long bytesPerReading() {
         database.sql("checkpoint").update();
-        return database.sql(
-                        "select sum(pg_total_relation_size(t)) from unnest(array['reading', 'receipt']::regclass[]) t")
+        return database.sql("select (pg_total_relation_size('reading') + pg_total_relation_size('receipt'))"
+                        + " / (select count(*) from reading)")
                 .query(Long.class)
                 .single();
     }

@@ -14,6 +14,7 @@ import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.config.http.SessionCreationPolicy;
+import org.springframework.security.config.observation.SecurityObservationSettings;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.firewall.RequestRejectedHandler;
@@ -74,6 +75,12 @@ class AccessConfiguration implements WebMvcConfigurer {
                 .authorizeHttpRequests(rules -> rules.anyRequest().permitAll())
                 .headers(headers -> headers.cacheControl(HeadersConfigurer.CacheControlConfig::disable))
                 .build();
+    }
+
+    /** One observation for each request is enough; one for each filter that it passes costs more than the filters. */
+    @Bean
+    SecurityObservationSettings observedOnce() {
+        return SecurityObservationSettings.noObservations();
     }
 
     /** No sessions, no log-out page, nothing to return to; the same headers for everything. */

@@ -46,6 +46,10 @@ class CellEntity {
         return teamId;
     }
 
+    CellIdentity identity() {
+        return new CellIdentity(id, teamId, labDayId);
+    }
+
     UUID labDayId() {
         return labDayId;
     }

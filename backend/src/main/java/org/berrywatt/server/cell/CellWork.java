@@ -54,7 +54,7 @@ public class CellWork {
      */
     @Transactional
     public CellEventAnswer put(UUID id, CellEventRequest request, Caller caller, Instant at) {
-        var cell = cells.requireOwn(Given.need("cellId", request.cellId()), caller);
+        var cell = cells.identify(Given.need("cellId", request.cellId()), caller);
         return receipts.once(
                 id,
                 request,
@@ -62,7 +62,7 @@ public class CellWork {
                 () -> recorded.findById(id).orElseThrow().answer());
     }
 
-    private CellEventAnswer write(UUID id, Cell cell, CellEventRequest request, Caller caller, Instant at) {
+    private CellEventAnswer write(UUID id, CellIdentity cell, CellEventRequest request, Caller caller, Instant at) {
         days.holdOpen(cell.labDayId());
         var kind = Given.choice("kind", request.kind(), KINDS);
         var origin = Origin.of(caller.signature(), request.noticedAt(), at);

@@ -120,6 +120,16 @@ public class Cells {
     }
 
     /**
+     * Whose cell it is and of which day, for its team and for teachers; not what it is made of.
+     *
+     * @throws Refusal {@code access.signInNeeded}, {@code access.notAllowed} or {@code notFound}
+     */
+    @Transactional(readOnly = true)
+    public CellIdentity identify(UUID id, Caller caller) {
+        return own(id, caller).identity();
+    }
+
+    /**
      * Reads one value of a recipe that is planned, as a build sheet's would be.
      *
      * @param path the field's path in the request

@@ -41,6 +41,11 @@ class StationRecords {
         return stations.findById(id).map(List::of).map(this::gather).map(found -> found.get(0));
     }
 
+    /** The day of a station. */
+    Optional<UUID> labDayOf(UUID id) {
+        return stations.findById(id).map(StationEntity::labDayId);
+    }
+
     /** The station that a reading was taken of. */
     Optional<StationRecord> ofReading(UUID readingId) {
         return readings.findById(readingId).map(LightReadingEntity::stationId).flatMap(this::find);

@@ -114,6 +114,12 @@ public class Stations {
         return records.find(id).map(StationRecord::view);
     }
 
+    /** The day of the station of an id, or empty. */
+    @Transactional(readOnly = true)
+    public Optional<UUID> labDayOf(UUID id) {
+        return records.labDayOf(id);
+    }
+
     /** The stations of a day in the order set up. */
     @Transactional(readOnly = true)
     public List<Station> ofLabDay(UUID labDayId) {

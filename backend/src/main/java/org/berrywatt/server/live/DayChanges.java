@@ -1,93 +1,73 @@
 package org.berrywatt.server.live;
 
+import jakarta.persistence.EntityManager;
 import java.util.UUID;
 import org.berrywatt.contract.LeaderboardState;
-import org.berrywatt.server.cell.CellChanged;
-import org.berrywatt.server.labday.LabDayChanged;
+import org.berrywatt.server.labday.DayChange;
 import org.berrywatt.server.lesson.LessonChanged;
-import org.berrywatt.server.light.ControlCellChosen;
-import org.berrywatt.server.light.LightChanged;
-import org.berrywatt.server.reading.ReadingAccepted;
-import org.berrywatt.server.reading.ReadingSetAside;
 import org.berrywatt.server.safety.SafetyChanged;
-import org.berrywatt.server.team.TeamChanged;
-import org.springframework.modulith.events.ApplicationModuleListener;
+import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
-import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.support.TransactionSynchronization;
+import org.springframework.transaction.support.TransactionSynchronizationManager;
 
 /**
- * Hears what the features announce after their commit. An announcement stays in the event log until it was heard here, so
- * one that a crash cut off is heard later, at the next start or by another server. From here on the day's revision tells that
- * somebody must look: the state is computed from what is recorded. No transaction of its own, so that the revision has grown
- * before anybody looks.
+ * Hears what the features announce. The day's revision grows in the transaction of the change itself, once however much it
+ * changes, so that no change is stored without telling that somebody must look; after the commit this server's subscribers
+ * hear of it, those of others by the broker or, should this server end in between, at the next beat.
  */
 @Component
 class DayChanges {
 
+    private final EntityManager store;
     private final Revisions revisions;
     private final Feeds<Room> rooms;
     private final Feeds<LeaderboardState> leaderboards;
 
-    DayChanges(Revisions revisions, Feeds<Room> rooms, Feeds<LeaderboardState> leaderboards) {
+    DayChanges(EntityManager store, Revisions revisions, Feeds<Room> rooms, Feeds<LeaderboardState> leaderboards) {
+        this.store = store;
         this.revisions = revisions;
         this.rooms = rooms;
         this.leaderboards = leaderboards;
     }
 
-    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
-    void on(LabDayChanged change) {
-        changed(change.labDayId());
+    /** @throws IllegalStateException outside a transaction */
+    @EventListener
+    void on(DayChange change) {
+        TransactionSynchronizationManager.registerSynchronization(
+                new AtCommit(this, change.labDayId(), movesLeaderboard(change)));
     }
 
-    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
-    void on(TeamChanged change) {
-        changed(change.labDayId());
+    /** No leaderboard depends on who is signed off, nor on the course of the lesson. */
+    private static boolean movesLeaderboard(DayChange change) {
+        return !(change instanceof SafetyChanged || change instanceof LessonChanged);
     }
 
-    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
-    void on(CellChanged change) {
-        changed(change.labDayId());
-    }
-
-    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
-    void on(LightChanged change) {
-        changed(change.labDayId());
-    }
-
-    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
-    void on(ControlCellChosen change) {
-        changed(change.labDayId());
-    }
-
-    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
-    void on(ReadingAccepted change) {
-        changed(change.labDayId());
-    }
-
-    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
-    void on(ReadingSetAside change) {
-        changed(change.labDayId());
-    }
-
-    /** No leaderboard depends on who is signed off. */
-    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
-    void on(SafetyChanged change) {
-        tellTheRoom(change.labDayId());
-    }
-
-    /** No leaderboard depends on the course of the lesson. */
-    @ApplicationModuleListener(propagation = Propagation.NOT_SUPPORTED)
-    void on(LessonChanged change) {
-        tellTheRoom(change.labDayId());
-    }
-
-    private void changed(UUID labDayId) {
-        tellTheRoom(labDayId);
-        leaderboards.changed(labDayId);
-    }
-
-    private void tellTheRoom(UUID labDayId) {
+    /** Last of all, since whoever changes the same day waits from here until this transaction ends. */
+    private void count(UUID labDayId) {
+        store.flush();
         revisions.grow(labDayId);
+    }
+
+    private void tell(UUID labDayId, boolean movesLeaderboard) {
         rooms.changed(labDayId);
+        if (movesLeaderboard) {
+            leaderboards.changed(labDayId);
+        }
+    }
+
+    /** Registered twice it counts once: a transaction keeps a set of these. */
+    private record AtCommit(DayChanges changes, UUID labDayId, boolean movesLeaderboard)
+            implements TransactionSynchronization {
+
+        @Override
+        public void beforeCommit(boolean readOnly) {
+            changes.count(labDayId);
+        }
+
+        @Override
+        public void afterCommit() {
+            changes.tell(labDayId, movesLeaderboard);
+        }
     }
 }

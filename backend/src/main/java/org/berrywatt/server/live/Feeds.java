@@ -61,7 +61,7 @@ final class Feeds<S> implements DisposableBean {
         return of(labDayId).feed().look();
     }
 
-    /** Something of the day has changed: subscribers hear of it at once, or half a second after the last time. */
+    /** Something of the day has changed: subscribers hear of it at once, or at its {@link Pace}. */
     void changed(UUID labDayId) {
         of(labDayId).pace().ask();
     }

@@ -9,7 +9,6 @@ import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.server.access.Caller;
 import org.berrywatt.server.access.Token;
 import org.berrywatt.server.labday.LabDays;
-import org.berrywatt.server.light.Station;
 import org.berrywatt.server.light.Stations;
 import org.berrywatt.server.platform.Refusal;
 import org.berrywatt.server.team.Team;
@@ -94,7 +93,7 @@ class Loggers {
             throw Refusal.of(ProblemCode.VALUE_MISSING).field(teamId == null ? "teamId" : "teamId or stationId alone");
         }
         var dayOfThing = teamId == null
-                ? stations.find(Given.need("stationId", stationId)).map(Station::labDayId)
+                ? stations.labDayOf(Given.need("stationId", stationId))
                 : teams.find(teamId).map(Team::labDayId);
         if (!dayOfThing.filter(labDayId::equals).isPresent()) {
             throw Refusal.of(ProblemCode.NOT_FOUND);

@@ -129,7 +129,7 @@ public class Plans {
      */
     @Transactional
     public PlannedCellRequest note(UUID id, PlannedCellRequest request, Caller caller, Instant at) {
-        var cell = cells.requireOwn(Given.need("cellId", request.cellId()), caller);
+        var cell = cells.identify(Given.need("cellId", request.cellId()), caller);
         return receipts.once(
                 id,
                 request,

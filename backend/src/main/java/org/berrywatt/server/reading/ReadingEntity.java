@@ -12,7 +12,7 @@ import jakarta.persistence.Table;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
-import org.berrywatt.server.cell.Cell;
+import org.berrywatt.server.cell.CellIdentity;
 import org.berrywatt.server.typed.Origin;
 import org.berrywatt.server.typed.TypedAmount;
 import org.hibernate.annotations.BatchSize;
@@ -75,7 +75,7 @@ class ReadingEntity {
 
     protected ReadingEntity() {}
 
-    ReadingEntity(UUID id, Cell cell, MeterReading reading, @Nullable Correction correction, Origin origin) {
+    ReadingEntity(UUID id, CellIdentity cell, MeterReading reading, @Nullable Correction correction, Origin origin) {
         this.id = id;
         this.cellId = cell.id();
         this.labDayId = cell.labDayId();

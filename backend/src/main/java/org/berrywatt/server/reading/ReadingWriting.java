@@ -6,7 +6,7 @@ import java.util.UUID;
 import org.berrywatt.contract.ProblemCode;
 import org.berrywatt.contract.ReadingRequest;
 import org.berrywatt.server.access.Caller;
-import org.berrywatt.server.cell.Cell;
+import org.berrywatt.server.cell.CellIdentity;
 import org.berrywatt.server.labday.LabDays;
 import org.berrywatt.server.light.Stations;
 import org.berrywatt.server.platform.Refusal;
@@ -42,7 +42,7 @@ class ReadingWriting {
         this.events = events;
     }
 
-    ReadingEntity accept(UUID id, Cell cell, ReadingRequest request, Caller caller, Instant at) {
+    ReadingEntity accept(UUID id, CellIdentity cell, ReadingRequest request, Caller caller, Instant at) {
         days.holdFor(cell.labDayId(), request.replaces(), caller);
         var reading = ReadingConverter.reading(request);
         requireStation(cell, reading.stationId());
@@ -53,19 +53,17 @@ class ReadingWriting {
         return entity;
     }
 
-    private void requireStation(Cell cell, @Nullable UUID stationId) {
+    private void requireStation(CellIdentity cell, @Nullable UUID stationId) {
         if (stationId != null && !isOfDay(stationId, cell.labDayId())) {
             throw Refusal.of(ProblemCode.STATION_MISSING).field("stationId").value(stationId);
         }
     }
 
     private boolean isOfDay(UUID stationId, UUID labDayId) {
-        return stations.find(stationId)
-                .filter(station -> station.labDayId().equals(labDayId))
-                .isPresent();
+        return stations.labDayOf(stationId).filter(labDayId::equals).isPresent();
     }
 
-    private @Nullable Correction correction(Cell cell, ReadingRequest request) {
+    private @Nullable Correction correction(CellIdentity cell, ReadingRequest request) {
         var replaced = request.replaces();
         if (replaced == null) {
             return null;

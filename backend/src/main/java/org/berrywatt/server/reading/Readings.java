@@ -59,7 +59,7 @@ public class Readings {
      */
     @Transactional
     public ReadingAnswer put(UUID id, Object sent, ReadingRequest request, Caller caller, Instant at) {
-        var cell = cells.requireOwn(Given.need("cellId", request.cellId()), caller);
+        var cell = cells.identify(Given.need("cellId", request.cellId()), caller);
         return receipts.once(
                 id,
                 sent,
@@ -70,7 +70,7 @@ public class Readings {
     /** Every reading of a cell, oldest first, replaced ones among them; for its team and for teachers. */
     @Transactional(readOnly = true)
     public List<ReadingAnswer> list(UUID cellId, Caller caller) {
-        cells.requireOwn(cellId, caller);
+        cells.identify(cellId, caller);
         return answers(cellId);
     }
 

@@ -1,6 +1,7 @@
 package org.berrywatt.server.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Duration;
 import java.util.ArrayDeque;
@@ -55,6 +56,31 @@ class PaceTest {
         busy[0].ask();
 
         runNext();
+
+        assertThat(delays).containsExactly(Duration.ZERO, Duration.ofMillis(500));
+    }
+
+    @Test
+    void restsTwiceAsLongAsALongRunTook() {
+        var work = Duration.ofMillis(300);
+        var slow = new Pace(this::later, () -> nanoTime, Duration.ofMillis(500), () -> pass(work));
+        slow.ask();
+        runNext();
+
+        slow.ask();
+
+        assertThat(delays).containsExactly(Duration.ZERO, work.multipliedBy(2));
+    }
+
+    @Test
+    void runsAgainAfterARunThatFailed() {
+        var failing = new Pace(this::later, () -> nanoTime, Duration.ofMillis(500), () -> {
+            throw new IllegalStateException("no");
+        });
+        failing.ask();
+        assertThatThrownBy(this::runNext).isInstanceOf(IllegalStateException.class);
+
+        failing.ask();
 
         assertThat(delays).containsExactly(Duration.ZERO, Duration.ofMillis(500));
     }
