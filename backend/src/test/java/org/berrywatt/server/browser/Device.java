@@ -30,6 +30,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 /** A headless Chromium with a profile of its own: a phone, a laptop or the projector. */
 public final class Device implements AutoCloseable {
 
+    private static final boolean KEEPS_PICTURES = Boolean.getBoolean("berrywatt.pictures");
     private static final Duration PATIENCE = Duration.ofSeconds(40);
     private static final List<String> FLAGS = List.of(
             "--headless=new",
@@ -174,16 +175,24 @@ public final class Device implements AutoCloseable {
                 .toList();
     }
 
-    /** Keeps a picture of what the screen shows for people to look at. */
+    /** Keeps a picture of what the screen shows for people to look at, if pictures are wanted. */
     public void picture(String name) {
-        keep(name, driver.getScreenshotAs(OutputType.BYTES));
+        if (KEEPS_PICTURES) {
+            keep(name, driver.getScreenshotAs(OutputType.BYTES));
+        }
     }
 
-    /** Keeps a picture of the page from its top to its end. */
+    /** Keeps a picture of the page from its top to its end, if pictures are wanted. */
     public void wholePicture(String name) {
+        if (KEEPS_PICTURES) {
+            keep(name, whole());
+        }
+    }
+
+    private byte[] whole() {
         var shot = driver.executeCdpCommand(
                 "Page.captureScreenshot", Map.of("captureBeyondViewport", true, "clip", extent()));
-        keep(name, Base64.getDecoder().decode(String.valueOf(shot.get("data"))));
+        return Base64.getDecoder().decode(String.valueOf(shot.get("data")));
     }
 
     private Map<String, Object> extent() {
