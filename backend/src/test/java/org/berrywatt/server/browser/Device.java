@@ -47,6 +47,7 @@ public final class Device implements AutoCloseable {
 
     private Device(int width, int height, double scale, boolean touch) {
         driver = new ChromeDriver(service(), options());
+        driver.executeCdpCommand("Emulation.setScrollbarsHidden", Map.of("hidden", true));
         show(width, height, scale, touch);
     }
 
@@ -103,7 +104,6 @@ public final class Device implements AutoCloseable {
     }
 
     private void show(int width, int height, double scale, boolean touch) {
-        driver.executeCdpCommand("Emulation.setScrollbarsHidden", Map.of("hidden", true));
         driver.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
                 Map.of("width", width, "height", height, "deviceScaleFactor", scale, "mobile", touch));
