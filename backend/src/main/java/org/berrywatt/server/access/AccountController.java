@@ -18,17 +18,17 @@ import org.springframework.web.bind.annotation.RestController;
 @RequestMapping("/api/access")
 class AccountController {
 
-    private final Teachers teachers;
+    private final PasswordChange change;
     private final Passes passes;
     private final Throttle throttle;
     private final Journal journal;
     private final ForgottenPassword forgotten;
 
     AccountController(
-            Teachers teachers, Passes passes, Throttle throttle, Journal journal, ForgottenPassword forgotten) {
+            PasswordChange change, Passes passes, Throttle throttle, Journal journal, ForgottenPassword forgotten) {
         this.forgotten = forgotten;
         this.journal = journal;
-        this.teachers = teachers;
+        this.change = change;
         this.passes = passes;
         this.throttle = throttle;
     }
@@ -43,8 +43,8 @@ class AccountController {
                 request,
                 Journal.whom(teacher),
                 () -> throttle.guard(
-                        Throttle.Limit.ACCOUNT, Teacher.fold(teacher.name()), () -> teachers.prove(teacher, present)));
-        teachers.change(proven, password);
+                        Throttle.Limit.ACCOUNT, Teacher.fold(teacher.name()), () -> change.prove(teacher, present)));
+        change.to(password, proven);
         journal.tell(Journal.Event.PASSWORD_CHANGED, Journal.whom(teacher), request);
         return signedIn(teacher, request);
     }

@@ -22,6 +22,11 @@ class CallerArgument implements HandlerMethodArgumentResolver {
             @Nullable ModelAndViewContainer container,
             NativeWebRequest request,
             @Nullable WebDataBinderFactory binders) {
+        return caller();
+    }
+
+    /** Whose request this thread answers. */
+    static Caller caller() {
         var known = SecurityContextHolder.getContext().getAuthentication();
         return known != null && known.getPrincipal() instanceof Caller caller ? caller : new Caller.Nobody();
     }

@@ -12,8 +12,10 @@ class ForgottenPassword {
 
     private final KeyInHome key;
     private final Teachers teachers;
+    private final PasswordChange change;
 
-    ForgottenPassword(KeyInHome key, Teachers teachers) {
+    ForgottenPassword(KeyInHome key, Teachers teachers, PasswordChange change) {
+        this.change = change;
         this.key = key;
         this.teachers = teachers;
     }
@@ -34,7 +36,7 @@ class ForgottenPassword {
         if (!key.spend()) {
             throw wrongKey();
         }
-        teachers.change(teacher, request.password());
+        change.to(request.password(), teacher);
         return teacher.asCaller();
     }
 

@@ -31,13 +31,8 @@ class PassFilter extends OncePerRequestFilter {
         }
         chain.doFilter(request, response);
         if (response.getStatus() == HttpServletResponse.SC_FORBIDDEN) {
-            journal.tell(Journal.Event.NOT_ALLOWED, Journal.whom(callerNow()), request);
+            journal.tell(Journal.Event.NOT_ALLOWED, Journal.whom(CallerArgument.caller()), request);
         }
-    }
-
-    private static Caller callerNow() {
-        var known = SecurityContextHolder.getContext().getAuthentication();
-        return known != null && known.getPrincipal() instanceof Caller caller ? caller : new Caller.Nobody();
     }
 
     private static PreAuthenticatedAuthenticationToken known(Caller caller) {

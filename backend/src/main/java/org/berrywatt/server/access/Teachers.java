@@ -20,14 +20,12 @@ public class Teachers {
                     + "382840d3dad34c3a0be6f936909449e684b3feef0581dcb93101415b9615ab727ceec246e9ff661fafdf7d3ace25d6a591f8";
 
     private final TeacherRepository teachers;
-    private final PassRepository passes;
     private final SetupKey setupKey;
     private final Clock clock;
     private final Passwords passwords = new Passwords();
 
-    Teachers(TeacherRepository teachers, PassRepository passes, SetupKey setupKey, Clock clock) {
+    Teachers(TeacherRepository teachers, SetupKey setupKey, Clock clock) {
         this.teachers = teachers;
-        this.passes = passes;
         this.setupKey = setupKey;
         this.clock = clock;
     }
@@ -90,36 +88,6 @@ public class Teachers {
                 .orElseThrow(() -> Refusal.of(ProblemCode.ACCOUNT_UNKNOWN)
                         .field("name")
                         .with("names", String.join(", ", teachers.names())));
-    }
-
-    /**
-     * A teacher who is signed in, and knows the password.
-     *
-     * @throws Refusal {@code password.wrong}
-     */
-    Teacher prove(Caller.Teacher caller, String present) {
-        return teachers.findById(caller.id())
-                .filter(teacher -> passwords.matches(present, teacher.passwordHash()))
-                .orElseThrow(Teachers::wrong);
-    }
-
-    /**
-     * Keeps a new password and ends every pass that the old one opened, in the browser that asks for it, too.
-     *
-     * @throws Refusal {@code password.weak}, {@code password.guessable}, {@code text.tooLong}; {@code password.wrong} when another
-     *     change was faster
-     */
-    @Transactional
-    void change(Teacher proven, String password) {
-        Passwords.check(password, proven.name());
-        if (teachers.replace(proven.id(), proven.passwordHash(), passwords.hash(password)) == 0) {
-            throw wrong();
-        }
-        passes.deleteOfTeacher(proven.id());
-    }
-
-    private static Refusal wrong() {
-        return Refusal.of(ProblemCode.PASSWORD_WRONG).field("present");
     }
 
     private Teacher renewed(Teacher teacher, String password) {

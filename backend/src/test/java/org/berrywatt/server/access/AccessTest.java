@@ -28,17 +28,25 @@ class AccessTest {
     private final JdbcClient database;
     private final Teachers teachers;
     private final Passes passes;
+    private final PasswordChange change;
     private final KeyInHome home;
     private final String server;
     private final Browser browser;
     private final String name = "Teacher " + UUID.randomUUID().toString().substring(0, 8);
 
     @Autowired
-    AccessTest(@LocalServerPort int port, Teachers teachers, Passes passes, KeyInHome home, JdbcClient database)
+    AccessTest(
+            @LocalServerPort int port,
+            Teachers teachers,
+            Passes passes,
+            PasswordChange change,
+            KeyInHome home,
+            JdbcClient database)
             throws Exception {
         this.database = database;
         this.teachers = teachers;
         this.passes = passes;
+        this.change = change;
         this.home = home;
         server = "http://localhost:" + port;
         browser = Browser.at(server);
@@ -156,12 +164,12 @@ class AccessTest {
     @Test
     void givesNoPassToWhoeverSignedInWithThePasswordBeforeAChange() {
         var proven = teachers.signIn(name, PASSWORD);
-        teachers.change(proven, NEW);
+        change.to(NEW, proven);
         assertThatExceptionOfType(Refusal.class)
                 .isThrownBy(() -> passes.issueTo(proven, new MockHttpServletRequest()))
                 .satisfies(refusal -> assertThat(refusal.code()).isEqualTo(ProblemCode.SIGN_IN_REFUSED));
         assertThatExceptionOfType(Refusal.class)
-                .isThrownBy(() -> teachers.change(proven, PASSWORD))
+                .isThrownBy(() -> change.to(PASSWORD, proven))
                 .satisfies(refusal -> assertThat(refusal.code()).isEqualTo(ProblemCode.PASSWORD_WRONG));
     }
 

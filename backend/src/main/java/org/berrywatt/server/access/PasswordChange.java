@@ -1,0 +1,50 @@
+package org.berrywatt.server.access;
+
+import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.server.platform.Refusal;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Another password for an account, and the end of the passes that the old one opened. */
+@Component
+class PasswordChange {
+
+    private final TeacherRepository teachers;
+    private final PassRepository passes;
+    private final Passwords passwords = new Passwords();
+
+    PasswordChange(TeacherRepository teachers, PassRepository passes) {
+        this.teachers = teachers;
+        this.passes = passes;
+    }
+
+    /**
+     * A teacher who is signed in, and knows the password.
+     *
+     * @throws Refusal {@code password.wrong}
+     */
+    Teacher prove(Caller.Teacher caller, String present) {
+        return teachers.findById(caller.id())
+                .filter(teacher -> passwords.matches(present, teacher.passwordHash()))
+                .orElseThrow(PasswordChange::wrong);
+    }
+
+    /**
+     * Keeps a new password and ends every pass of the account, that of the browser that asks for it, too.
+     *
+     * @throws Refusal {@code password.weak}, {@code password.guessable}, {@code text.tooLong}; {@code password.wrong} when another
+     *     change was faster
+     */
+    @Transactional
+    void to(String password, Teacher proven) {
+        Passwords.check(password, proven.name());
+        if (teachers.replace(proven.id(), proven.passwordHash(), passwords.hash(password)) == 0) {
+            throw wrong();
+        }
+        passes.deleteOfTeacher(proven.id());
+    }
+
+    private static Refusal wrong() {
+        return Refusal.of(ProblemCode.PASSWORD_WRONG).field("present");
+    }
+}
