@@ -5,3 +5,4 @@ set -eu
 cd "$(dirname "$0")/.."
 mvn -q -B -pl backend -am test -Dtest=MalformedRequestsTest -Dsurefire.failIfNoSpecifiedTests=false \
     -Dmalformed.requests=9000 -Dmalformed.frames=1000
+sh deploy/promises.sh malformed-requests malformed-frames

@@ -85,10 +85,19 @@ class AcknowledgedReadingsIT {
             kill(Victim.SERVER);
             server.ready();
             assertThat(room.leaderboard(teacher).get("body")).isEqualTo(places);
-            System.out.printf(
-                    "%d clients, %d readings, seed %d, killed %s: each acknowledged reading is stored once.%n",
-                    CLIENTS, READINGS, SEED, victims);
+            keep(victims);
         }
+    }
+
+    private static void keep(List<Victim> victims) throws IOException {
+        var row = Promise.row(
+                "acknowledged readings that are stored once, the leaderboard that of a fresh start, whoever was killed",
+                "%d clients, seed %d, killed in this order: %s".formatted(CLIENTS, SEED, victims),
+                "all of " + READINGS,
+                "all",
+                true);
+        Promise.keep("kill-test", List.of(row));
+        System.out.println(row);
     }
 
     private List<Victim> killNowAndThen() throws Exception {

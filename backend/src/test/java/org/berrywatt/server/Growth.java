@@ -1,5 +1,8 @@
 package org.berrywatt.server;
 
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import org.berrywatt.server.leaderboard.Leaderboards;
 import org.springframework.context.ApplicationContext;
@@ -20,7 +23,7 @@ final class Growth {
         this.database = server.getBean(JdbcClient.class);
     }
 
-    void measure() {
+    void measure() throws IOException {
         var template = new SchoolDay(new Rehearsal(server), 1);
         template.fill(30);
         var stored = new StoredDays(database, template.id());
@@ -32,10 +35,32 @@ final class Growth {
         costMs();
         long before = rowsReadThrough();
         double many = costMs();
-        OneSchool.say("rows of large tables read through meanwhile: %d (goal 0)", rowsReadThrough() - before);
+        long readThrough = rowsReadThrough() - before;
+        OneSchool.say("rows of large tables read through meanwhile: %d (goal 0)", readThrough);
         OneSchool.say(
                 "one reading and its leaderboard with 1, 100, 10000 days stored: %.2f, %.2f, %.2f ms; ratios %.2f, %.2f (goal 1.2)",
                 one, hundred, many, hundred / one, many / one);
+        Promise.keep(
+                "growth",
+                List.of(
+                        row(100, hundred, one),
+                        row(10_000, many, one),
+                        Promise.row(
+                                "rows of tables of more than 1 000 that the database read through for %d such readings"
+                                        .formatted(READINGS),
+                                "with 10000 days stored, the database's own count",
+                                "0",
+                                String.valueOf(readThrough),
+                                readThrough == 0)));
+    }
+
+    private static String row(int days, double costMs, double oneMs) {
+        return Promise.row(
+                "cost of one reading and its leaderboard with %d days stored".formatted(days),
+                "with 1 day stored, median of " + READINGS,
+                "≤ 1.2",
+                String.format(Locale.ROOT, "%.2f (%.2f ms, %.2f ms)", costMs / oneMs, costMs, oneMs),
+                costMs <= 1.2 * oneMs);
     }
 
     private long rowsReadThrough() {

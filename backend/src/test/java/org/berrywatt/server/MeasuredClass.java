@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -29,6 +30,11 @@ final class MeasuredClass {
     /** Makes the first teacher of a new server, and a day. */
     static MeasuredClass layOut(Browser teacher, String setupKey, int cells) throws IOException, InterruptedException {
         accepted(teacher.post("/api/access/setup", account(setupKey)).statusCode());
+        return another(teacher, cells);
+    }
+
+    /** One more day of a teacher who is signed in. */
+    static MeasuredClass another(Browser teacher, int cells) throws IOException, InterruptedException {
         var room =
                 new MeasuredClass(Stream.generate(UUID::randomUUID).limit(cells).toList());
         room.enter(teacher);
@@ -73,6 +79,17 @@ final class MeasuredClass {
         return """
                 {"cellId": "%s", "kind": "light", "stationId": "%s", "voltage": {"text": "%s"},
                  "current": {"text": "%s"}, "unusualConfirmed": true, %s}""".formatted(cell, station, voltage, current, NOTICED);
+    }
+
+    /** A sweep through seven resistors of a cell that gives nearly 1 mA. */
+    String swept(UUID cell, int openCircuitMv) {
+        var points = Stream.of(100, 220, 330, 390, 470, 1000, 10_000)
+                .map(ohm -> """
+                        {"load": {"text": "%d ohm"}, "voltage": {"text": "%d mV"}}""".formatted(ohm, Math.round(openCircuitMv * Math.tanh(0.9 * ohm / openCircuitMv))))
+                .collect(Collectors.joining(", "));
+        return """
+                {"cellId": "%s", "kind": "sweep", "stationId": "%s", "points": [%s],
+                 "unusualConfirmed": true, %s}""".formatted(cell, station, points, NOTICED);
     }
 
     /** The ids of all readings of all cells. */

@@ -78,6 +78,14 @@ final class OneSchool {
         double bare = inParallel(HANDS, READINGS, number -> copy.insert());
         say("accepted from %d phones: %.0f readings/s", PHONES, accepted);
         say("bare inserts of the same rows: %.0f/s; ratio %.2f (goal 0.5)", bare, accepted / bare);
+        Promise.keep(
+                "accepting",
+                List.of(Promise.row(
+                        "accepted readings a second from %d phones".formatted(PHONES),
+                        "bare inserts of the same rows through the same pool, %d of each".formatted(READINGS),
+                        "≥ 0.5",
+                        String.format(Locale.ROOT, "%.2f (%.0f/s, %.0f/s)", accepted / bare, accepted, bare),
+                        accepted / bare >= 0.5)));
     }
 
     /** Readings a second in a day of its own, from a number of phones at once, each team's over one client. */
@@ -121,6 +129,20 @@ final class OneSchool {
         say(
                 "ratio at the median %.2f (goal 1.5), of the slowest %.2f (goal 2)",
                 told[ROUNDS / 2] / bare[ROUNDS / 2], told[ROUNDS - 1] / bare[ROUNDS - 1]);
+        Promise.keep(
+                "telling",
+                List.of(
+                        toldRow("median", told[ROUNDS / 2], bare[ROUNDS / 2], 1.5),
+                        toldRow("slowest round", told[ROUNDS - 1], bare[ROUNDS - 1], 2)));
+    }
+
+    private static String toldRow(String which, double toldMs, double bareMs, double most) {
+        return Promise.row(
+                "from the acceptance of a reading to the last of %d listeners, %s".formatted(PHONES + WALLS, which),
+                "a bare broadcast of the same payload in the same run, %d rounds".formatted(ROUNDS),
+                "≤ " + most,
+                String.format(Locale.ROOT, "%.2f (%.1f ms, %.1f ms)", toldMs / bareMs, toldMs, bareMs),
+                toldMs <= most * bareMs);
     }
 
     private Browser phone(SchoolDay day, int cell) {

@@ -70,6 +70,21 @@ public final class ServerProcess implements AutoCloseable {
         return run(command, port);
     }
 
+    /** The server of the classes that run now, without a jar. */
+    static ServerProcess ofClasses(Path home, String forJava) throws IOException {
+        int port = freePort();
+        var command = List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                forJava,
+                "-cp",
+                System.getProperty("java.class.path"),
+                Berrywatt.class.getName(),
+                "--berrywatt.home=" + home,
+                "--berrywatt.programs=" + TARGET.resolve("database-programs"),
+                "--server.port=" + port);
+        return run(command, port);
+    }
+
     private static ServerProcess run(List<String> command, int port) throws IOException {
         var logs = Files.createDirectories(TARGET.resolve("processes"));
         var output = Files.createTempFile(logs, "server", ".out");

@@ -120,6 +120,8 @@ public enum ProblemCode {
     REQUEST_METHOD("request.method"),
     REQUEST_MEDIA_TYPE("request.mediaType"),
     UNAVAILABLE("unavailable"),
+    STORAGE_FULL("storage.full"),
+    STORAGE_DAMAGED("storage.damaged"),
     INTERNAL("internal");
 
     private final String code;

@@ -12,7 +12,7 @@ import org.berrywatt.calibration.CalibrationRows;
 import org.berrywatt.findings.FindingsRows;
 
 /**
- * Writes docs/validation.md: agreement with published values, how often intervals are right on simulated days, and the ratios
+ * Writes docs/promises/science.md: agreement with published values, how often intervals are right on simulated days, and the ratios
  * of the benchmarks. Started by {@code deploy/validate.sh} with the report's path, that of the benchmarks' results and the number
  * of days; findings take twice as many. Fails when a row does not hold that is not known to miss.
  */
@@ -52,9 +52,16 @@ final class Validation {
 
     private static List<String> lines(List<Section> sections) {
         var lines = new ArrayList<String>();
-        lines.addAll(List.of("# Validation", "", "Written by `sh deploy/validate.sh`, not by hand.", ""));
-        lines.addAll(List.of("Run on " + LocalDate.now(ZoneId.systemDefault()) + ", " + machine() + ".", ""));
-        lines.addAll(List.of("What is promised of reliability and size: `docs/reliability.md`.", ""));
+        lines.addAll(List.of(
+                "# Validation",
+                "",
+                "Put together by `sh deploy/promises.sh` from what each command last measured, not by hand.",
+                ""));
+        lines.addAll(List.of(
+                "Science by `sh deploy/validate.sh` on " + LocalDate.now(ZoneId.systemDefault()) + ", " + machine()
+                        + ".",
+                ""));
+        lines.addAll(List.of("What is promised of reliability and size, and what to do: `docs/reliability.md`.", ""));
         sections.stream().map(Section::lines).forEach(lines::addAll);
         return lines;
     }

@@ -28,12 +28,17 @@ final class Cluster implements AutoCloseable {
         this.password = password;
     }
 
-    /** Starts the database of a home, creating it the first time. */
-    static Cluster start(Home home, int port) throws IOException, SQLException {
-        var password = ClusterPassword.in(home.password());
+    /**
+     * Starts the database of a home, creating it the first time.
+     *
+     * @param log what the database's programs write from now on
+     */
+    static Cluster start(Home home, int port, DatabaseLog log) throws IOException, SQLException {
         setAsideUnfinished(home.database());
+        mend(home);
+        var password = ClusterPassword.in(home.password());
         var builder = builder(home, password);
-        var postgres = (port == ANY_PORT ? builder : builder.setPort(port)).start();
+        var postgres = PatientStart.of(port == ANY_PORT ? builder : builder.setPort(port), log);
         password.secure(postgres.getPostgresDatabase(), home.database());
         return new Cluster(home, postgres, password);
     }
@@ -63,10 +68,22 @@ final class Cluster implements AutoCloseable {
 
     /** A start that was killed before the password was set never held data; its remains would not start again. */
     private static void setAsideUnfinished(Path data) throws IOException {
-        if (Files.exists(data.resolve("PG_VERSION")) && !ClusterPassword.isSecured(data)) {
+        if (isThere(data) && ClusterPassword.isUnfinished(data)) {
             Postmaster.of(data).ifPresent(Postmaster::end);
             Files.move(data, data.resolveSibling("database.unfinished-" + System.nanoTime()));
         }
+    }
+
+    /** Small files that a power cut or a damaged disk may have emptied, and whose content is known. */
+    private static void mend(Home home) throws IOException {
+        if (isThere(home.database())) {
+            Postmaster.forgetUnreadable(home.database());
+            ClusterPassword.mend(home.password(), home.database());
+        }
+    }
+
+    private static boolean isThere(Path data) {
+        return Files.exists(data.resolve("PG_VERSION"));
     }
 
     /** Runs once when the database's process has ended, whoever ended it. */

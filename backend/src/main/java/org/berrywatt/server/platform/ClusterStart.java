@@ -1,10 +1,12 @@
 package org.berrywatt.server.platform;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.sql.SQLException;
-import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -12,9 +14,10 @@ import org.slf4j.LoggerFactory;
 final class ClusterStart implements AutoCloseable {
 
     private static final Logger LOG = LoggerFactory.getLogger(ClusterStart.class);
+    private static final long PAUSE_S = 2;
     private final Home home;
+    private final CountDownLatch closing = new CountDownLatch(1);
     private CompletableFuture<Cluster> cluster;
-    private boolean closing;
 
     private ClusterStart(Home home) {
         this.home = home;
@@ -31,30 +34,66 @@ final class ClusterStart implements AutoCloseable {
             home.requireDatabaseVersion(Cluster.MAJOR);
             return new ClusterStart(home);
         } catch (IOException cause) {
-            throw new StartProblem("homeUnwritable", Map.of("home", home), cause);
+            throw DiskTrouble.writing(home.folder(), cause);
         }
     }
 
     private Cluster start(int port) {
+        var hadData = Files.exists(home.database());
+        var log = DatabaseLog.fromNow(home.databaseLog());
         try {
-            var up = Cluster.start(home, port);
+            var up = Cluster.start(home, port, log);
             up.whenEnded(() -> revive(up));
             return up;
         } catch (IOException | SQLException | RuntimeException cause) {
-            throw new StartProblem("databaseFailed", Map.of("home", home, "log", home.databaseLog()), cause);
+            throw DiskTrouble.starting(home.folder(), log, hadData, cause);
         }
     }
 
-    /** A database killed under a running server comes back under the same port; the connection pool finds it there. */
-    private synchronized void revive(Cluster ended) {
-        if (closing) {
+    /** A database that ended under a running server comes back under the same port; the connection pool finds it there. */
+    private void revive(Cluster ended) {
+        var revived = new CompletableFuture<Cluster>();
+        if (!isNext(revived)) {
             return;
         }
         LOG.warn("The database ended unexpectedly; starting it again");
-        cluster = CompletableFuture.supplyAsync(() -> {
-            closeQuietly(ended);
-            return start(ended.port());
-        });
+        closeQuietly(ended);
+        try {
+            revived.complete(startAtLast(ended.port()));
+        } catch (StartProblem closingFirst) {
+            revived.completeExceptionally(closingFirst);
+        }
+    }
+
+    private synchronized boolean isNext(CompletableFuture<Cluster> revived) {
+        if (closing.getCount() == 0) {
+            return false;
+        }
+        cluster = revived;
+        return true;
+    }
+
+    /** What keeps it from starting, a full disk perhaps, somebody may mend while the server waits. */
+    private Cluster startAtLast(int port) {
+        while (true) {
+            try {
+                return start(port);
+            } catch (StartProblem problem) {
+                LOG.warn("{} The server tries again every {} s.", problem.sentence(Texts.load()), PAUSE_S);
+                if (isClosingWithin(PAUSE_S)) {
+                    throw problem;
+                }
+            }
+        }
+    }
+
+    private boolean isClosingWithin(long seconds) {
+        try {
+            return closing.await(seconds, TimeUnit.SECONDS);
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            return true;
+        }
     }
 
     private static void closeQuietly(Cluster ended) {
@@ -89,7 +128,7 @@ final class ClusterStart implements AutoCloseable {
     }
 
     private synchronized CompletableFuture<Cluster> stopReviving() {
-        closing = true;
+        closing.countDown();
         return cluster;
     }
 }

@@ -44,7 +44,7 @@ final class Home implements AutoCloseable {
             var unpacked = programs == null ? folder.resolve("programs") : programs.toAbsolutePath();
             return new Home(folder, unpacked, lock);
         } catch (IOException cause) {
-            throw new StartProblem("homeUnwritable", Map.of("home", folder), cause);
+            throw DiskTrouble.writing(folder, cause);
         }
     }
 
@@ -54,6 +54,10 @@ final class Home implements AutoCloseable {
         } catch (OverlappingFileLockException lockedByThisProcess) {
             return null;
         }
+    }
+
+    Path folder() {
+        return folder;
     }
 
     Path database() {

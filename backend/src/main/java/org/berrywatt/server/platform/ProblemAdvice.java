@@ -1,5 +1,6 @@
 package org.berrywatt.server.platform;
 
+import java.util.Objects;
 import org.berrywatt.contract.Problem;
 import org.berrywatt.contract.ProblemCode;
 import org.slf4j.Logger;
@@ -58,8 +59,13 @@ class ProblemAdvice {
 
     @ExceptionHandler({DataAccessResourceFailureException.class, CannotCreateTransactionException.class})
     ResponseEntity<Problem> databaseAway(Exception cause) {
-        LOG.warn("The database does not answer: {}", cause.getMessage());
-        return refused(Refusal.of(ProblemCode.UNAVAILABLE));
+        return failedBelow(DatabaseFailure.of(cause).orElse(ProblemCode.UNAVAILABLE), cause);
+    }
+
+    private ResponseEntity<Problem> failedBelow(ProblemCode code, Exception cause) {
+        var answer = refused(Refusal.of(code));
+        LOG.warn("{} {}", Objects.requireNonNull(answer.getBody()).detail(), cause.getMessage());
+        return answer;
     }
 
     @ExceptionHandler
@@ -68,6 +74,10 @@ class ProblemAdvice {
             return withHeadersOf(
                     known, refused(Unreadable.refusal(known.getStatusCode().value())));
         }
+        return DatabaseFailure.of(cause).map(code -> failedBelow(code, cause)).orElseGet(() -> unforeseen(cause));
+    }
+
+    private ResponseEntity<Problem> unforeseen(Exception cause) {
         LOG.error("A request failed in a way nobody foresaw", cause);
         return refused(Refusal.of(ProblemCode.INTERNAL));
     }

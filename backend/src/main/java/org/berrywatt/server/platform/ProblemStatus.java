@@ -118,7 +118,7 @@ final class ProblemStatus {
             case REQUEST_UNREADABLE -> HttpStatus.BAD_REQUEST;
             case REQUEST_METHOD -> HttpStatus.METHOD_NOT_ALLOWED;
             case REQUEST_MEDIA_TYPE -> HttpStatus.UNSUPPORTED_MEDIA_TYPE;
-            case UNAVAILABLE -> HttpStatus.SERVICE_UNAVAILABLE;
+            case UNAVAILABLE, STORAGE_FULL, STORAGE_DAMAGED -> HttpStatus.SERVICE_UNAVAILABLE;
             case INTERNAL -> HttpStatus.INTERNAL_SERVER_ERROR;
         };
     }

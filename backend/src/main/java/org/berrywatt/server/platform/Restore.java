@@ -44,7 +44,7 @@ final class Restore {
         } catch (ZipException | EOFException broken) {
             throw incomplete(file, broken);
         } catch (IOException cause) {
-            throw new StartProblem("homeUnwritable", Map.of("home", home), cause);
+            throw DiskTrouble.writing(home, cause);
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.berrywatt.contract.ProblemCode;
 import org.flywaydb.core.api.exception.FlywayValidateException;
 import org.jspecify.annotations.Nullable;
 import org.springframework.boot.web.server.PortInUseException;
@@ -39,6 +40,11 @@ final class StartDiagnosis {
 
     /** Classes and codes of SQLSTATE: ISO/IEC 9075-2 and the PostgreSQL manual, appendix A. */
     private static Optional<StartProblem> database(SQLException cause) {
+        var failure = DatabaseFailure.of(cause).orElse(ProblemCode.INTERNAL);
+        if (failure == ProblemCode.STORAGE_FULL || failure == ProblemCode.STORAGE_DAMAGED) {
+            var full = failure == ProblemCode.STORAGE_FULL;
+            return problem(full ? "storageFull" : "storageDamaged", Map.of("reason", message(cause)));
+        }
         var state = Objects.toString(cause.getSQLState(), "");
         if (state.startsWith("08")) {
             return problem("databaseAway", Map.of("reason", message(cause)));

@@ -3,10 +3,10 @@ package org.berrywatt.server.malformed;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.util.List;
 import java.util.function.IntFunction;
 import org.berrywatt.server.Bench;
+import org.berrywatt.server.Promise;
 import org.berrywatt.server.ServerTest;
 import org.berrywatt.server.access.Teachers;
 import org.junit.jupiter.api.Test;
@@ -64,8 +64,7 @@ class MalformedRequestsTest {
             var sent = next.apply(i);
             tally.add(sent, door.send("127.1." + i / 250 % 250 + "." + (1 + i % 250), sent));
         }
-        Files.createDirectories(Path.of("target/promises"));
-        Files.writeString(Path.of("target/promises/malformed-" + what.replaceAll(" .*", "") + ".md"), tally.row());
+        Promise.keep("malformed-" + what.replaceAll(" .*", ""), List.of(tally.row()));
         System.out.println(tally);
         return tally;
     }

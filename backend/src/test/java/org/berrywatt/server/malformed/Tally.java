@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.berrywatt.server.Promise;
 
 /** What came back for many requests: how often each status, the slowest answer, and what should not have come. */
 final class Tally {
@@ -40,9 +41,12 @@ final class Tally {
 
     /** A row of docs/validation.md. */
     String row() {
-        return "| malformed " + what + " answered with 5xx or with words of the server's insides | " + tried()
-                + " from a fixed seed; slowest answer " + worstNanos / 1_000_000 + " ms | 0 | " + faults.size() + " | "
-                + (faults.isEmpty() ? "yes" : "**no**") + " |\n";
+        return Promise.row(
+                "malformed " + what + " answered with 5xx or with words of the server's insides",
+                tried() + " from a fixed seed; slowest answer " + worstNanos / 1_000_000 + " ms",
+                "0",
+                String.valueOf(faults.size()),
+                faults.isEmpty());
     }
 
     @Override
