@@ -38,6 +38,7 @@ final class Feeds<S> implements DisposableBean {
     private final SimpMessagingTemplate broker;
     private final ThreadPoolTaskScheduler scheduler;
     private final ScheduledFuture<?> beats;
+    private volatile boolean ended;
 
     private record Paced<S>(Feed<S> feed, Pace pace) {}
 
@@ -97,7 +98,15 @@ final class Feeds<S> implements DisposableBean {
 
     @Override
     public void destroy() {
+        ended = true;
         beats.cancel(false);
+    }
+
+    /** A look that meets the end of the server is no news. */
+    private void warn(UUID labDayId, RuntimeException failure) {
+        if (!ended) {
+            LOG.warn("A live topic of lab day {} could not be brought up to date.", labDayId, failure);
+        }
     }
 
     /** A day that cannot be computed must not silence the others; the next beat tries again, unless the day is gone. */
@@ -108,7 +117,7 @@ final class Feeds<S> implements DisposableBean {
             feeds.invalidate(labDayId);
             feed.forget();
         } catch (RuntimeException e) {
-            LOG.warn("A live topic of lab day {} could not be brought up to date.", labDayId, e);
+            warn(labDayId, e);
         }
     }
 }
