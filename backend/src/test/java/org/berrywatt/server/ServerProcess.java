@@ -57,6 +57,8 @@ public final class ServerProcess implements AutoCloseable {
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+UseSerialGC",
+                "-Xlog:all=error", // says nothing of an archive that is of another jar
+                "-XX:SharedArchiveFile=" + TARGET.resolve("classes.jsa"),
                 "-jar",
                 jar.toString(),
                 "--berrywatt.home=" + home,
