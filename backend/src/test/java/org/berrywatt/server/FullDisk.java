@@ -61,7 +61,6 @@ final class FullDisk {
             long backMs = (System.nanoTime() - start) / 1_000_000;
             sending.forEach(CompletableFuture::join);
             report(room.stored(teacher), meanwhile, backMs);
-            say("what the server said:%n%s", server.output());
         }
     }
 

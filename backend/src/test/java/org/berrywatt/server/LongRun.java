@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.function.Function;
 
 /**
  * Classes come and go at one server, each for a quarter of the time and ten times as fast as a real one, while its memory, threads, files
@@ -19,6 +20,7 @@ final class LongRun {
     private static final int QUARTERS = 4;
     private static final int SAMPLES_EACH = 15;
     private static final int DAYS_REMEMBERED = 4;
+    private static final int READINGS_BEFORE = 4;
 
     /** As much as a small laptop has to spare; without a limit the machine's memory decides when it is worth collecting. */
     private static final String HEAP = "-Xmx512m";
@@ -53,15 +55,28 @@ final class LongRun {
         report();
     }
 
-    /** So that what is kept on purpose, a few days and cells, is there before anything is compared. */
+    /**
+     * So that what is kept on purpose is there before anything is compared: 400 judged cells, and of four days the boards with
+     * their draws, 8 MB each.
+     */
     private static void fillWhatIsRemembered(Browser teacher) throws IOException, InterruptedException {
         for (int day = 0; day < DAYS_REMEMBERED; day++) {
             var room = MeasuredClass.another(teacher, BusyClass.TEAMS * 3);
-            for (UUID cell : room.cells) {
-                MeasuredClass.put(teacher, "/api/readings/" + UUID.randomUUID(), room.dark(cell, "0 mV"));
-                MeasuredClass.put(teacher, "/api/readings/" + UUID.randomUUID(), room.swept(cell, 400));
+            enterAll(teacher, room, cell -> room.dark(cell, "0 mV"));
+            for (int mV = 400; mV < 400 + READINGS_BEFORE; mV++) {
+                String voltage = mV + " mV";
+                enterAll(teacher, room, cell -> room.lit(cell, voltage, "900 uA"));
+                room.leaderboard(teacher);
             }
+            enterAll(teacher, room, cell -> room.swept(cell, 400));
             room.leaderboard(teacher);
+        }
+    }
+
+    private static void enterAll(Browser teacher, MeasuredClass room, Function<UUID, String> reading)
+            throws IOException, InterruptedException {
+        for (UUID cell : room.cells) {
+            MeasuredClass.put(teacher, "/api/readings/" + UUID.randomUUID(), reading.apply(cell));
         }
     }
 

@@ -29,27 +29,27 @@ final class OpenSockets {
             tell(server, teacher, room, 50).forEach(Line::tear);
             Thread.sleep(5_000);
             var none = ProcessSample.of(server, home);
-            var lines = tell(server, teacher, room, SOCKETS);
-            var many = ProcessSample.of(server, home);
             follow(teacher);
             var days = ProcessSample.of(server, home);
+            var lines = tell(server, teacher, room, SOCKETS);
+            var many = ProcessSample.of(server, home);
             lines.forEach(Line::tear);
             say(
-                    "live MB with no socket, %d sockets, %d days more: %.1f, %.1f, %.1f",
-                    SOCKETS, DAYS, none.live() / 1e6, many.live() / 1e6, days.live() / 1e6);
+                    "live MB at first, with %d days more, with %d sockets more: %.1f, %.1f, %.1f",
+                    DAYS, SOCKETS, none.live() / 1e6, days.live() / 1e6, many.live() / 1e6);
             Promise.keep(
                     "sockets",
                     List.of(
                             row(
                                     "live objects of a server for an open socket that follows leaderboard and room",
                                     SOCKETS + " sockets over none",
-                                    many.live() - none.live(),
+                                    many.live() - days.live(),
                                     SOCKETS,
                                     MOST_KB_A_SOCKET),
                             row(
                                     "live objects of a server for a day that is followed",
                                     DAYS + " empty days over none",
-                                    days.live() - many.live(),
+                                    days.live() - none.live(),
                                     DAYS,
                                     MOST_KB_A_DAY)));
         }
