@@ -2,6 +2,7 @@ package org.berrywatt.server.platform;
 
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
+import java.util.Objects;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
@@ -46,7 +47,8 @@ final class PatientStart {
                     hand.interrupt();
                 }
             } catch (ExecutionException failed) {
-                throw new IOException(failed.getCause().getMessage(), failed.getCause());
+                Throwable cause = Objects.requireNonNullElse(failed.getCause(), failed);
+                throw new IOException(cause.getMessage(), cause);
             } catch (InterruptedException interrupted) {
                 Thread.currentThread().interrupt();
                 throw new IOException("interrupted while the database started", interrupted);
