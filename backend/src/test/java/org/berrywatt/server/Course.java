@@ -3,7 +3,6 @@ package org.berrywatt.server;
 import static org.berrywatt.server.OneSchool.say;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -76,23 +75,30 @@ final class Course {
     }
 
     private double median(int quarter, ToLongFunction<ProcessSample> of) {
-        return Quantiles.median(quarters.get(quarter).stream()
-                        .mapToLong(of)
-                        .asDoubleStream()
-                        .toArray())
+        return Quantiles.median(
+                        samples(quarter).stream().mapToLong(of).asDoubleStream().toArray())
                 .orElseThrow();
     }
 
     /** The classes with the greatest growth, ten at most; a map that forgets nothing shows here. */
     private List<String> grown() {
-        var before = quarters.get(SECOND).get(quarters.get(SECOND).size() - 1).objects();
-        var after = quarters.get(LAST).get(quarters.get(LAST).size() - 1).objects();
-        Comparator<String> most = Comparator.comparing(name -> before.getOrDefault(name, 0L) - after.get(name));
-        return after.keySet().stream()
-                .filter(name -> after.get(name) > before.getOrDefault(name, 0L))
-                .sorted(most)
+        var before = atTheEndOf(SECOND);
+        var growth = new HashMap<String, Long>();
+        atTheEndOf(LAST).forEach((name, after) -> growth.put(name, after - before.getOrDefault(name, 0L)));
+        return growth.entrySet().stream()
+                .filter(grown -> grown.getValue() > 0)
+                .sorted(Map.Entry.<String, Long>comparingByValue().reversed())
                 .limit(10)
-                .map(name -> name + " +" + (after.get(name) - before.getOrDefault(name, 0L)))
+                .map(grown -> grown.getKey() + " +" + grown.getValue())
                 .toList();
+    }
+
+    private Map<String, Long> atTheEndOf(int quarter) {
+        var samples = samples(quarter);
+        return samples.get(samples.size() - 1).objects();
+    }
+
+    private List<ProcessSample> samples(int quarter) {
+        return quarters.getOrDefault(quarter, List.of());
     }
 }

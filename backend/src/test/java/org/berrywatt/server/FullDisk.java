@@ -89,7 +89,7 @@ final class FullDisk {
                 ballast.write(block);
             }
         } catch (IOException full) {
-            say("the disk is full: %s", full.getMessage());
+            say("the disk is full: %s", String.valueOf(full.getMessage()));
         }
         for (int part = 0; part < PARTS_OF_THE_LOG; part++) {
             nextPartOfTheLog();
@@ -104,7 +104,7 @@ final class FullDisk {
             statement.execute("create table if not exists filler (word text)");
             statement.execute("insert into filler values ('x')");
         } catch (IOException | SQLException full) {
-            say("the database says: %s", full.getMessage());
+            say("the database says: %s", String.valueOf(full.getMessage()));
         }
     }
 

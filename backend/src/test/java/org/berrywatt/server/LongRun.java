@@ -46,7 +46,8 @@ final class LongRun {
             MeasuredClass.layOut(teacher, server.setupKey(), 1);
             fillWhatIsRemembered(teacher);
             for (int quarter = 0; quarter < QUARTERS; quarter++) {
-                try (var busy = BusyClass.begin(server, teacher, count, hands)) {
+                var busy = BusyClass.begin(server, teacher, count, hands);
+                try (busy) {
                     attend(server, quarter);
                 }
             }
