@@ -43,7 +43,7 @@ class DayChanges {
         return !(change instanceof SafetyChanged || change instanceof LessonChanged);
     }
 
-    /** Last of all, since whoever changes the same day waits from here until this transaction ends. */
+    /** Last of all, since another change that grows the same share waits from here until this transaction ends. */
     private void count(UUID labDayId) {
         store.flush();
         revisions.grow(labDayId);
