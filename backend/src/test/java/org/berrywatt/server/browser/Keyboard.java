@@ -1,7 +1,5 @@
 package org.berrywatt.server.browser;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.interactions.Actions;
 
@@ -31,9 +29,10 @@ final class Keyboard {
         for (int tabs = 0; tabs < PATIENCE_TABS; tabs++) {
             if (tabs > 0) strike(Keys.TAB);
             if (focused().startsWith(words)) {
-                assertThat(device.driver().executeScript(FOCUS_SHOWS))
-                        .as("focus on '" + words + "' can be seen")
-                        .isEqualTo(true);
+                device.waiting()
+                        .withMessage("focus that can be seen on '" + words + "', also after a redraw")
+                        .until(it -> focused().startsWith(words)
+                                && Boolean.TRUE.equals(device.driver().executeScript(FOCUS_SHOWS)));
                 return this;
             }
         }

@@ -61,8 +61,11 @@ class TogetherTest {
 
         assertThat(second.device.driver().executeScript("return window.neverReloaded"))
                 .isEqualTo(true);
-        first.device.waiting().until(it -> phones().size() == 2);
-        assertThat(phones()).extracting(PhoneAnswer::waiting).containsOnly(0);
+        first.device
+                .waiting()
+                .withMessage("two phones that told that nothing waits on them")
+                .until(it ->
+                        phones().stream().map(PhoneAnswer::waiting).toList().equals(List.of(0, 0)));
     }
 
     private void join(TeamPhone phone) {
