@@ -92,7 +92,7 @@ final class OneSchool {
                         Promise.row(
                                 "the same",
                                 "requests that only ask who the phone is: what HTTP and a pass cost on these cores, phones included",
-                                "≥ 0.25",
+                                "≥ 0.25, our own measure",
                                 String.format(Locale.ROOT, "%.2f (%.0f/s, %.0f/s)", accepted / empty, accepted, empty),
                                 accepted / empty >= 0.25)));
     }
