@@ -52,7 +52,7 @@ final class FullDisk {
                     .toList();
             await().atMost(Duration.ofMinutes(1)).until(() -> acknowledged.size() > PHONES);
             int before = fill();
-            Thread.sleep(10_000);
+            await().atMost(Duration.ofMinutes(1)).until(() -> !heard.isEmpty());
             int meanwhile = acknowledged.size() - before;
             Files.delete(disk.resolve("ballast"));
             long start = System.nanoTime();

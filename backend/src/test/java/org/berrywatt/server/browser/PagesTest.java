@@ -3,12 +3,8 @@ package org.berrywatt.server.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.Set;
 import java.util.UUID;
-import org.berrywatt.contract.TeamRequest;
 import org.berrywatt.server.Bench;
 import org.berrywatt.server.ServerTest;
 import org.berrywatt.server.access.Teachers;
@@ -33,14 +29,6 @@ class PagesTest {
     private static final String WEIGHT =
             "return performance.getEntries().filter(it => it.encodedBodySize && !it.name.includes('chart.js'))"
                     + ".reduce((sum, it) => sum + it.encodedBodySize, 0)";
-
-    /** Names that leave their row, and the page when it is wider than the screen. */
-    private static final String OUT_OF_ITS_ROW = """
-            const names = [...document.querySelectorAll('.board .name')].filter(name => {
-              const box = name.getBoundingClientRect(), cell = name.closest('th').getBoundingClientRect();
-              return box.left < cell.left - 1 || box.right > cell.right + 1 || box.top < cell.top - 1 || box.bottom > cell.bottom + 1;
-            }).map(name => name.textContent);
-            return document.documentElement.scrollWidth > innerWidth ? [...names, 'the page'] : names;""";
 
     private final MockMvcTester server;
     private final JsonMapper json;
@@ -82,61 +70,6 @@ class PagesTest {
         look("join", "/join.html");
         look("wall-full", "/wall.html#" + day.id());
         look("wall-empty", "/wall.html#" + new Bench(server, json).day.id());
-    }
-
-    /** Whatever a name holds, the Wall shows it as text, in its own row, and two names that look the same are not taken. */
-    @Test
-    void showsNamesOnTheWallAsTheyWereTyped() {
-        var names = List.of(
-                "<img src=x onerror=bo()>",
-                "<b>Voles</b>",
-                "\"Newts\" & 'Wrens' \\ `",
-                "\u05e9\u05dc\u05d5\u05dd 12 (\u05d0\u05d1)",
-                "Z\u0338\u0322\u0353oe",
-                "\ud835\udd4e\ufdfd".repeat(12),
-                "W".repeat(24),
-                "ace");
-        var named = new Bench(server, json);
-        names.forEach(named::team);
-        assertThat(refused(named, "\u0430\u0441\u0435")).isEqualTo("name.taken");
-        assertThat(refused(named, "\uff21CE")).isEqualTo("name.taken");
-        assertThat(refused(named, "Vol\u200bes")).isEqualTo("text.unfit");
-        assertThat(refused(named, "\u202eseloV")).isEqualTo("text.unfit");
-        assertThat(refused(named, "\u200fVoles")).isEqualTo("text.unfit");
-        assertThat(refused(named, "\uff37".repeat(40))).isEqualTo("text.tooLong");
-
-        open("/wall.html#" + named.day.id());
-        device.resize(1920, 1080);
-        device.waiting().until(it -> shownNames().size() == names.size());
-        assertThat(Set.<Object>copyOf(shownNames())).isEqualTo(Set.copyOf(names));
-        for (var width : new int[] {1920, 1024, 390}) {
-            device.resize(width, 1080);
-            device.settled();
-            assertThat(device.driver().executeScript(OUT_OF_ITS_ROW))
-                    .as(width + " px")
-                    .isEqualTo(List.of());
-        }
-        device.picture("wall-names");
-        assertThat(device.driver().executeScript("return document.querySelectorAll('.name img, .name b').length"))
-                .isEqualTo(0L);
-        assertThat(device.complaints()).isEmpty();
-        device.resize(1366, 768);
-    }
-
-    private List<?> shownNames() {
-        return (List<?>) Objects.requireNonNull(device.driver()
-                .executeScript(
-                        "return [...document.querySelectorAll('.board .name > span')].map(it => it.textContent)"));
-    }
-
-    private static String refused(Bench bench, String name) {
-        var answer =
-                bench.teacher.put(new TeamRequest(bench.day.id(), null, name), "/api/teams/{id}", UUID.randomUUID());
-        return bench.teacher
-                .json()
-                .readTree(answer.getResponse().getContentAsByteArray())
-                .get("code")
-                .asString();
     }
 
     @Test

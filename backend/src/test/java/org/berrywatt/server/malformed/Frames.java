@@ -78,6 +78,9 @@ final class Frames {
             "x".repeat(3_000),
             "");
 
+    /** RFC 6455, 5.5.3: its words come back as they are, so that they must be none that tell of insides. */
+    private static final int PING = 0x9;
+
     private static final byte[] CLOSE = {(byte) 0x88, (byte) 0x80, 0, 0, 0, 0};
 
     private final Values values;
@@ -114,16 +117,21 @@ final class Frames {
     private byte[] frame() {
         var payload = stomp().getBytes(UTF_8);
         return switch (values.below(12)) {
-            case 0 -> framed(0x80 | values.below(16), payload);
+            case 0 -> framed(0x80 | kindButPing(), payload);
             case 1 -> framed(0xF1, payload);
             case 2 -> framed(0x01, payload);
             case 3 -> framed(0x81, new byte[] {(byte) 0xC3, 0x28, (byte) 0xED, (byte) 0xA0, 0});
-            case 4 -> framed(0x89, "ping".repeat(1 + values.below(60)).getBytes(UTF_8)); // comes back as it is
+            case 4 -> framed(0x80 | PING, "ping".repeat(1 + values.below(60)).getBytes(UTF_8));
             case 5 -> new byte[] {(byte) 0x81, (byte) 0xFF, 127, -1, -1, -1, -1, -1, -1, -1, 0, 0, 0, 0};
             case 6 -> new byte[] {(byte) 0x81, 5, 'h', 'e', 'l', 'l', 'o'};
             case 7 -> framed(0x82, payload);
             default -> framed(0x81, payload);
         };
+    }
+
+    private int kindButPing() {
+        int kind = values.below(16);
+        return kind == PING ? kind + 1 : kind;
     }
 
     /** Masked with zeros, which leaves the payload as it is. */
