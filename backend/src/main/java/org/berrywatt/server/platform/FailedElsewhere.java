@@ -11,7 +11,11 @@ import org.springframework.web.bind.annotation.RestController;
 class FailedElsewhere implements ErrorController {
 
     @RequestMapping("/error")
-    void refuse(HttpServletRequest request) {
+    void refuse(HttpServletRequest request) throws Exception {
+        if (request.getAttribute(RequestDispatcher.ERROR_EXCEPTION) instanceof Exception below
+                && DatabaseFailure.of(below).isPresent()) {
+            throw below; // a filter asks the database, too: who is it that calls?
+        }
         throw Unreadable.refusal(status(request));
     }
 
