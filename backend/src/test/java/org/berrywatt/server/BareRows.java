@@ -1,38 +1,50 @@
 package org.berrywatt.server;
 
+import java.util.List;
+import java.util.Map;
 import java.util.UUID;
-import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.transaction.support.TransactionTemplate;
 
-/** Inserts again what the latest accepted reading left in the database, receipt and reading in one transaction. */
+/** Inserts again what accepted readings left in the database: for each its receipt and itself, in one transaction. */
 final class BareRows {
 
-    private final JdbcClient database;
-    private final TransactionTemplate transaction;
-    private final String readingInsert;
-    private final UUID pattern;
+    private static final String RECEIPT = "insert into receipt (id, fingerprint, at) values (?, ?, ?)";
 
-    BareRows(JdbcClient database, TransactionTemplate transaction) {
+    private final JdbcTemplate database;
+    private final TransactionTemplate transaction;
+    private final List<Map<String, Object>> receipts;
+    private final List<Map<String, Object>> readings;
+    private final String reading;
+
+    /** @param rows how many of the latest readings to copy in turn */
+    BareRows(JdbcTemplate database, TransactionTemplate transaction, int rows) {
         this.database = database;
         this.transaction = transaction;
-        this.pattern = database.sql("select id from reading order by accepted_at desc limit 1")
-                .query(UUID.class)
-                .single();
-        String columns = database.sql("select string_agg(column_name, ', ') from information_schema.columns"
-                        + " where table_name = 'reading' and column_name <> 'id'")
-                .query(String.class)
-                .single();
-        this.readingInsert =
-                "insert into reading (id, %s) select ?, %s from reading where id = ?".formatted(columns, columns);
+        this.readings = database.queryForList("select * from reading order by accepted_at desc, id limit ?", rows);
+        this.receipts = database.queryForList(
+                "select receipt.* from reading join receipt using (id) order by accepted_at desc, reading.id limit ?",
+                rows);
+        var columns = readings.get(0).keySet();
+        this.reading = "insert into reading (%s) values (%s)"
+                .formatted(
+                        String.join(", ", columns),
+                        String.join(", ", columns.stream().map(each -> "?").toList()));
     }
 
-    void insert() {
+    void insert(int number) {
         var id = UUID.randomUUID();
+        var receipt = receipts.get(number % receipts.size());
+        var values = values(id, readings.get(number % readings.size()));
         transaction.executeWithoutResult(status -> {
-            database.sql("insert into receipt select ?, fingerprint, at from receipt where id = ?")
-                    .params(id, pattern)
-                    .update();
-            database.sql(readingInsert).params(id, pattern).update();
+            database.update(RECEIPT, id, receipt.get("fingerprint"), receipt.get("at"));
+            database.update(reading, values);
         });
+    }
+
+    private static Object[] values(UUID id, Map<String, Object> row) {
+        return row.entrySet().stream()
+                .map(each -> each.getKey().equals("id") ? id : each.getValue())
+                .toArray();
     }
 }

@@ -15,13 +15,13 @@ import org.springframework.transaction.annotation.Transactional;
 public class Passes {
 
     private static final Duration VALIDITY = Duration.ofDays(120);
-    private final PassRepository passes;
+    private final Holders holders;
     private final TeacherRepository teachers;
     private final Journal journal;
     private final Clock clock;
 
-    Passes(PassRepository passes, TeacherRepository teachers, Journal journal, Clock clock) {
-        this.passes = passes;
+    Passes(Holders holders, TeacherRepository teachers, Journal journal, Clock clock) {
+        this.holders = holders;
         this.journal = journal;
         this.teachers = teachers;
         this.clock = clock;
@@ -36,9 +36,10 @@ public class Passes {
     @Transactional
     public ResponseCookie issue(Caller holder, HttpServletRequest request) {
         var token = Token.random();
+        var now = clock.instant();
         revoke(request);
-        passes.deleteExpired(clock.instant());
-        passes.save(new Pass(token.hash(), holder, clock.instant(), VALIDITY));
+        holders.removeExpired(now);
+        holders.add(token, holder, now, now.plus(VALIDITY));
         journal.tell(Journal.Event.NEW_PASS, Journal.whom(holder), request);
         return PassCookie.holding(token, VALIDITY, request);
     }
@@ -60,20 +61,20 @@ public class Passes {
     @Transactional
     void endElsewhere(Caller.Teacher teacher, HttpServletRequest request) {
         var here = PassCookie.of(request).map(Token::hash).orElse("");
-        passes.deleteOfTeacherBut(here, teacher.id());
+        holders.removeTeacherBut(here, teacher.id());
         journal.tell(Journal.Event.SIGNED_OUT_ELSEWHERE, Journal.whom(teacher), request);
     }
 
     /** Signs every phone of a team out. */
     @Transactional
     public void endOfTeam(UUID teamId) {
-        passes.deleteOfTeam(teamId);
+        holders.removeTeam(teamId);
     }
 
     /** Makes every phone of a team one of another team of the same day. */
     @Transactional
     public void moveTeam(UUID teamId, UUID into) {
-        passes.moveTeam(teamId, into);
+        holders.moveTeam(teamId, into);
     }
 
     /** Ends this browser's pass; answers the cookie that makes it forget. */
@@ -83,23 +84,13 @@ public class Passes {
         return PassCookie.empty(request);
     }
 
-    @Transactional(readOnly = true)
     Caller callerOf(HttpServletRequest request) {
         return PassCookie.of(request)
-                .flatMap(token -> passes.findById(token.hash()))
-                .filter(pass -> pass.isValidAt(clock.instant()))
-                .map(this::holderOf)
+                .map(token -> holders.of(token, clock.instant()))
                 .orElse(new Caller.Nobody());
     }
 
-    private Caller holderOf(Pass pass) {
-        var teacherId = pass.teacherId();
-        return teacherId == null
-                ? pass.asTeamMember()
-                : teachers.findById(teacherId).<Caller>map(Teacher::asCaller).orElse(new Caller.Nobody());
-    }
-
     private void revoke(HttpServletRequest request) {
-        PassCookie.of(request).ifPresent(token -> passes.deleteById(token.hash()));
+        PassCookie.of(request).ifPresent(holders::remove);
     }
 }

@@ -10,12 +10,12 @@ import org.springframework.transaction.annotation.Transactional;
 class PasswordChange {
 
     private final TeacherRepository teachers;
-    private final PassRepository passes;
+    private final Holders holders;
     private final Passwords passwords = new Passwords();
 
-    PasswordChange(TeacherRepository teachers, PassRepository passes) {
+    PasswordChange(TeacherRepository teachers, Holders holders) {
         this.teachers = teachers;
-        this.passes = passes;
+        this.holders = holders;
     }
 
     /**
@@ -41,7 +41,7 @@ class PasswordChange {
         if (teachers.replace(proven.id(), proven.passwordHash(), passwords.hash(password)) == 0) {
             throw wrong();
         }
-        passes.deleteOfTeacher(proven.id());
+        holders.removeTeacher(proven.id());
     }
 
     private static Refusal wrong() {

@@ -2,6 +2,8 @@ package org.berrywatt.server.light;
 
 import static java.util.stream.Collectors.groupingBy;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +14,8 @@ import org.springframework.stereotype.Component;
 @Component
 class StationRecords {
 
+    private static final int MOST_DAYS_KNOWN = 10_000;
+
     private final StationRepository stations;
     private final StationCorrectionRepository corrections;
     private final StationSpectrumRepository spectra;
@@ -19,6 +23,8 @@ class StationRecords {
     private final LightSetAsideRepository setAsides;
     private final GridRepository grids;
     private final KnownSpectra known;
+    private final Cache<UUID, UUID> days =
+            Caffeine.newBuilder().maximumSize(MOST_DAYS_KNOWN).build();
 
     StationRecords(
             StationRepository stations,
@@ -41,9 +47,10 @@ class StationRecords {
         return stations.findById(id).map(List::of).map(this::gather).map(found -> found.get(0));
     }
 
-    /** The day of a station. */
+    /** The day of a station, which it never leaves: every reading in its light asks for it. */
     Optional<UUID> labDayOf(UUID id) {
-        return stations.findById(id).map(StationEntity::labDayId);
+        return Optional.ofNullable(days.get(
+                id, each -> stations.findById(each).map(StationEntity::labDayId).orElse(null)));
     }
 
     /** The station that a reading was taken of. */
