@@ -79,6 +79,11 @@ public final class Device implements AutoCloseable {
                                 Map.of("name", "prefers-reduced-motion", "value", "reduce"))));
     }
 
+    /** Runs a script of the test's own in every page it opens from now on, before the page's. */
+    public void bring(String script) {
+        driver.executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", script));
+    }
+
     /** Goes off the network, or comes back. */
     public void offline(boolean away) {
         driver.executeCdpCommand("Network.enable", Map.of());

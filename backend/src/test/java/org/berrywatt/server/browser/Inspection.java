@@ -57,22 +57,29 @@ final class Inspection {
     private static final String MOVING = "return document.getAnimations()"
             + ".filter(it => it.effect.getComputedTiming().duration > 1).map(it => it.effect.target.className)";
 
-    /** Waits until the page is drawn at its size, charts included, which follow a frame or two later, and stands still. */
+    /**
+     * Waits until the page is drawn at its size, charts included, which follow a frame or two later, and stands still. Changes
+     * that take no time end at once; those that nobody sees would else be listed as animations for a second or for ever.
+     */
     private static final String DRAWN = """
             const done = arguments[0];
+            const moves = () => {
+              const takesTime = it => it.effect.getComputedTiming().duration > 1;
+              document.getAnimations().filter(it => !takesTime(it)).forEach(it => it.finish());
+              return document.getAnimations().some(takesTime);
+            };
             const fits = canvas => Math.abs(canvas.width / devicePixelRatio - canvas.clientWidth) < 2;
             const shape = () => [...document.querySelectorAll('main, main *')]
               .reduce((sum, it) => { const { top, width } = it.getBoundingClientRect(); return sum + top + 3 * width; }, 0);
             const look = (left, before, still) => requestAnimationFrame(() => {
               const now = shape();
-              const calm = now === before && document.getAnimations().length === 0 && [...document.querySelectorAll('canvas')].every(fits);
+              const calm = now === before && !moves() && [...document.querySelectorAll('canvas')].every(fits);
               if (left === 0 || (calm && still === 2)) done();
               else look(left - 1, now, calm ? still + 1 : 0);
             });
             look(60, NaN, 0);""";
 
     private final Device device;
-    private final String axe;
     private final Set<String> pages = new HashSet<>();
 
     /** @param everyState whether every state of a page is looked at here, or its first alone */
@@ -80,8 +87,8 @@ final class Inspection {
 
     Inspection(Device device) throws IOException {
         this.device = device;
-        axe = new ClassPathResource("META-INF/resources/webjars/axe-core/4.6.3/axe.min.js")
-                .getContentAsString(StandardCharsets.UTF_8);
+        device.bring(new ClassPathResource("META-INF/resources/webjars/axe-core/4.6.3/axe.min.js")
+                .getContentAsString(StandardCharsets.UTF_8));
     }
 
     /** Takes the size that the inspection begins with. */
@@ -92,9 +99,6 @@ final class Inspection {
 
     /** Looks at what the device shows, and keeps its pictures under a name. */
     void of(String name) {
-        if (Boolean.TRUE.equals(device.driver().executeScript("return !window.axe"))) {
-            device.driver().executeScript(axe);
-        }
         boolean isNew = isNewPage();
         for (var screen : SCREENS) {
             if (screen.everyState || isNew) {
