@@ -151,7 +151,7 @@ class AfterwardsTest {
     }
 
     private void open(String page, String drawn) {
-        desk.open("about:blank").open(address + page);
+        desk.openAnew(address + page);
         desk.shown(By.cssSelector(drawn));
         desk.settled();
     }

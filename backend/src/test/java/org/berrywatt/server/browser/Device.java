@@ -6,13 +6,13 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayDeque;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.logging.Level;
 import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptException;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.StaleElementReferenceException;
@@ -41,7 +41,23 @@ public final class Device implements AutoCloseable {
             "--disable-background-networking",
             "--disable-component-update",
             "--disable-sync",
-            "--disable-quic");
+            "--disable-quic",
+            "--disable-extensions",
+            "--disable-default-apps",
+            "--process-per-site",
+            "--renderer-process-limit=1");
+
+    private static final String SETTLED = """
+            const done = arguments[0];
+            const isDrawn = () => document.readyState === 'complete' && !document.body.innerText.includes('One moment.');
+            const fetched = () => isDrawn() ? performance.getEntriesByType('resource').length : NaN;
+            const look = (before, alike) => {
+              const now = fetched();
+              const calm = now === before ? alike + 1 : 0;
+              if (calm === 3) done(true);
+              else setTimeout(look, 50, now, calm);
+            };
+            look(NaN, 0);""";
 
     private final ChromeDriver driver;
 
@@ -123,6 +139,20 @@ public final class Device implements AutoCloseable {
         return this;
     }
 
+    /** Loads a page although it, or another view of it, may be open already. */
+    public Device openAnew(String url) {
+        boolean isOpen = page(url).equals(page(String.valueOf(driver.getCurrentUrl())));
+        open(url);
+        if (isOpen) {
+            driver.navigate().refresh();
+        }
+        return this;
+    }
+
+    private static String page(String url) {
+        return url.split("#", 2)[0];
+    }
+
     /** The first element that matches and can be seen, awaited. */
     public WebElement shown(By what) {
         return waiting().until(ExpectedConditions.visibilityOfElementLocated(what));
@@ -146,15 +176,7 @@ public final class Device implements AutoCloseable {
 
     /** Waits until the page has drawn itself: its placeholder is gone, and three looks in a row find nothing new fetched. */
     public void settled() {
-        var fetched = new ArrayDeque<Object>();
-        waiting().until(it -> {
-            fetched.addLast(driver.executeScript("return document.readyState === 'complete'"
-                    + " && !document.body.innerText.includes('One moment.')"
-                    + " && performance.getEntriesByType('resource').length"));
-            return fetched.size() > 3
-                    && !Boolean.FALSE.equals(fetched.peekLast())
-                    && fetched.stream().skip(fetched.size() - 4L).distinct().count() == 1;
-        });
+        waiting().ignoring(JavascriptException.class).until(it -> driver.executeAsyncScript(SETTLED));
     }
 
     /** What a person could read, taken in one command, so that no redraw comes between; where a line may not break is no matter. */

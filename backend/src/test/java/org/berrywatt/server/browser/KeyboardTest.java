@@ -107,16 +107,14 @@ class KeyboardTest {
         keyboard.press("Sign off");
         keyboard.to("Moths, Hot plate: until");
 
-        device.open("about:blank")
-                .open(address + "/desk.html#" + bench.day.id() + "/cell/" + cell)
+        device.openAnew(address + "/desk.html#" + bench.day.id() + "/cell/" + cell)
                 .showsText("Dark check");
         keyboard.press("Set aside: Dark check");
         device.showsText("Why it does not count");
         keyboard.type("Why it does not count", "The clip had slipped" + Keys.ENTER);
         device.showsText("Set aside The clip had slipped");
 
-        device.open("about:blank")
-                .open(address + "/desk.html#" + bench.day.id() + "/panel/day")
+        device.openAnew(address + "/desk.html#" + bench.day.id() + "/panel/day")
                 .showsText("Close entry for teams");
         keyboard.press("Close entry for teams");
         device.showsText("Open entry");

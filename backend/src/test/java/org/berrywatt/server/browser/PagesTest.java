@@ -181,7 +181,7 @@ class PagesTest {
         if (parts.length > 1 && here.startsWith(address + parts[0] + "#") && here.contains("bench.html")) {
             device.driver().executeScript("location.hash = arguments[0]", "#" + parts[1]);
         } else {
-            device.open("about:blank").open(address + page);
+            device.openAnew(address + page);
         }
         device.settled();
     }
