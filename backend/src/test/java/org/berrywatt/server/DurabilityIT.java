@@ -20,16 +20,6 @@ class DurabilityIT {
     DurabilityIT() throws IOException {}
 
     @Test
-    void keepsWhatItAcknowledgedWhenTheServerIsKilled() throws Exception {
-        try (var first = serverWithATeacher()) {
-            first.kill();
-        }
-        try (var second = ServerProcess.start(home).ready()) {
-            assertThat(hasATeacher(second)).isTrue();
-        }
-    }
-
-    @Test
     void bringsTheDatabaseBackWhenItAloneIsKilledAndLeavesNoProcessOfItBehind() throws Exception {
         try (var server = serverWithATeacher()) {
             kill(ServerProcess.databaseOf(home));

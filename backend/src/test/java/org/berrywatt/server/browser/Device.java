@@ -30,7 +30,8 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 /** A headless Chromium with a profile of its own: a phone, a laptop or the projector. */
 public final class Device implements AutoCloseable {
 
-    private static final boolean KEEPS_PICTURES = Boolean.getBoolean("berrywatt.pictures");
+    /** Whether people will look at what it sees. */
+    static final boolean KEEPS_PICTURES = Boolean.getBoolean("berrywatt.pictures");
     private static final Duration PATIENCE = Duration.ofSeconds(40);
     private static final List<String> FLAGS = List.of(
             "--headless=new",
@@ -65,6 +66,7 @@ public final class Device implements AutoCloseable {
         driver = new ChromeDriver(service(), options());
         driver.executeCdpCommand("Emulation.setScrollbarsHidden", Map.of("hidden", true));
         show(width, height, scale, touch);
+        prefer("light");
     }
 
     public static Device phone() {
