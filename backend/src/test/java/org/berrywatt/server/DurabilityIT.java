@@ -1,7 +1,5 @@
 package org.berrywatt.server;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;

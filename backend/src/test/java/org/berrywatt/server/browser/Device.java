@@ -32,6 +32,7 @@ public final class Device implements AutoCloseable {
 
     /** Whether people will look at what it sees. */
     static final boolean KEEPS_PICTURES = Boolean.getBoolean("berrywatt.pictures");
+
     private static final Duration PATIENCE = Duration.ofSeconds(40);
     private static final List<String> FLAGS = List.of(
             "--headless=new",
@@ -70,7 +71,7 @@ public final class Device implements AutoCloseable {
     }
 
     public static Device phone() {
-        return new Device(390, 844, 2, true);
+        return new Device(390, 844, KEEPS_PICTURES ? 2 : 1, true);
     }
 
     public static Device laptop() {

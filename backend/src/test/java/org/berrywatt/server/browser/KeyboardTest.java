@@ -114,8 +114,7 @@ class KeyboardTest {
         keyboard.type("Why it does not count", "The clip had slipped" + Keys.ENTER);
         device.showsText("Set aside The clip had slipped");
 
-        device.openAnew(address + "/desk.html#" + bench.day.id() + "/panel/day")
-                .showsText("Close entry for teams");
+        device.openAnew(address + "/desk.html#" + bench.day.id() + "/panel/day").showsText("Close entry for teams");
         keyboard.press("Close entry for teams");
         device.showsText("Open entry");
     }
