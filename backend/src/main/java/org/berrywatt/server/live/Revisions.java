@@ -9,9 +9,9 @@ import org.springframework.stereotype.Component;
 
 /**
  * Counts the changes of each lab day, in the database, so that servers beside each other count as one. A count is the sum of
- * its shares, one for each process of the database, so that those who change a day at the same moment do not wait for one another's
- * commit. It begins at the present
- * time in milliseconds, which is share 0, so that it also grows when it begins anew: no day changes a thousand times a second.
+ * its shares, one for each process of the database, so that those who change a day at the same moment do not wait for one
+ * another's commit. It begins at the present time in milliseconds, which is share 0, so that it also grows when it begins
+ * anew: no day changes a thousand times a second.
  */
 @Component
 class Revisions implements InitializingBean {
