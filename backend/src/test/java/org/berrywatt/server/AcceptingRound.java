@@ -42,7 +42,7 @@ record AcceptingRound(double bare, double within, double fromPhones, double aski
                         AcceptingRound::bare),
                 row(
                         "accepted readings a second from %d phones on the same cores".formatted(phones),
-                        "the same bare inserts, each after a request of such a phone that only asks who it is",
+                        "the same bare inserts, each after a request of such a phone that only asks who it is: our own measure",
                         rounds,
                         AcceptingRound::fromPhones,
                         AcceptingRound::bareFromPhones),

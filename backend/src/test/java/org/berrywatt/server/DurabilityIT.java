@@ -7,7 +7,7 @@ import org.awaitility.Awaitility;
 import org.awaitility.core.ConditionFactory;
 import org.junit.jupiter.api.Test;
 
-/** What the server has acknowledged is still there, whoever was killed in between. */
+/** The database is the server's to bring back, and ends with it. */
 class DurabilityIT {
 
     private static final String TEACHER = """
