@@ -1,5 +1,13 @@
 package org.berrywatt.server;
 
+import io.netty.buffer.Unpooled;
+import io.netty.handler.codec.http.DefaultFullHttpRequest;
+import io.netty.handler.codec.http.FullHttpRequest;
+import io.netty.handler.codec.http.HttpHeaderNames;
+import io.netty.handler.codec.http.HttpHeaderValues;
+import io.netty.handler.codec.http.HttpMethod;
+import io.netty.handler.codec.http.HttpVersion;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -107,23 +115,37 @@ final class OneSchool {
         }
     }
 
-    /** Requests a second that store nothing, from a number of phones at once over one client of a team. */
-    private double asking(int phones, int requests) throws Exception {
-        var client = phone(new SchoolDay(new Rehearsal(server), 1), 0);
-        inParallel(HANDS, requests, number -> client.get("/api/access"));
-        return inParallel(phones, requests, number -> client.get("/api/access"));
+    /** Requests a second that store nothing, from a number of phones at once. */
+    private double asking(int phones, int requests) {
+        var pass = pass(new SchoolDay(new Rehearsal(server), 1), 0);
+        try (var crowd = new Crowd(port, phones)) {
+            return crowd.perSecond(requests, (phone, number) -> request(HttpMethod.GET, "/api/access", pass, ""));
+        }
     }
 
-    /** Readings a second in a day of its own, from a number of phones at once, each team's over one client. */
-    private double accepting(int phones, int readings) throws Exception {
+    /** Readings a second in a day of its own, from a number of phones at once, each that of a cell. */
+    private double accepting(int phones, int readings) {
         var day = new SchoolDay(new Rehearsal(server), TEAMS);
-        var clients = IntStream.range(0, TEAMS)
-                .mapToObj(team -> phone(day, CELLS_PER_TEAM * team))
-                .toList();
-        return inParallel(phones, readings, number -> {
-            int cell = number % (CELLS_PER_TEAM * TEAMS);
-            day.send(clients.get(cell / CELLS_PER_TEAM), cell, number);
-        });
+        int cells = CELLS_PER_TEAM * TEAMS;
+        var passes = IntStream.range(0, cells).mapToObj(cell -> pass(day, cell)).toList();
+        try (var crowd = new Crowd(port, phones)) {
+            return crowd.perSecond(readings, (phone, number) -> {
+                int cell = phone % cells;
+                return request(HttpMethod.PUT, SchoolDay.newReading(), passes.get(cell), day.reading(cell, number));
+            });
+        }
+    }
+
+    private FullHttpRequest request(HttpMethod method, String address, String pass, String json) {
+        var body = Unpooled.copiedBuffer(json, StandardCharsets.UTF_8);
+        var request = new DefaultFullHttpRequest(HttpVersion.HTTP_1_1, method, address, body);
+        request.headers()
+                .set(HttpHeaderNames.HOST, "localhost:" + port)
+                .set(HttpHeaderNames.COOKIE, "berrywatt-pass=" + pass + "; XSRF-TOKEN=any")
+                .set("X-XSRF-TOKEN", "any")
+                .set(HttpHeaderNames.CONTENT_TYPE, HttpHeaderValues.APPLICATION_JSON)
+                .set(HttpHeaderNames.CONTENT_LENGTH, body.readableBytes());
+        return request;
     }
 
     private void measureTelling() throws Exception {
@@ -172,10 +194,13 @@ final class OneSchool {
     }
 
     private Browser phone(SchoolDay day, int cell) {
-        String pass = server.getBean(Passes.class)
+        return Browser.holding(pass(day, cell), "http://localhost:" + port);
+    }
+
+    private String pass(SchoolDay day, int cell) {
+        return server.getBean(Passes.class)
                 .issue(new Caller.TeamMember(day.team(cell), day.id()), new MockHttpServletRequest())
                 .getValue();
-        return Browser.holding(pass, "http://localhost:" + port);
     }
 
     private long bytesPerReading() {

@@ -40,11 +40,13 @@ public final class Rehearsal {
 
     public final UUID labDayId = UUID.randomUUID();
     private final ApplicationContext server;
+    private final Readings readings;
     private Instant now = NOON;
     private Caller reader = TEACHER;
 
     public Rehearsal(ApplicationContext server) {
         this.server = server;
+        this.readings = server.getBean(Readings.class);
         server.getBean(LabDays.class).put(labDayId, labDay("medianOfDeclared"), TEACHER, now);
     }
 
@@ -165,7 +167,7 @@ public final class Rehearsal {
                 null,
                 null,
                 now);
-        server.getBean(Readings.class).put(id, request, reader, now);
+        readings.put(id, request, reader, now);
         return id;
     }
 
@@ -199,7 +201,7 @@ public final class Rehearsal {
         UUID id = UUID.randomUUID();
         var request = new ReadingRequest(
                 cellId, kind, stationId, typed(voltage), typed(current), null, null, points, true, null, null, now);
-        server.getBean(Readings.class).put(id, request, reader, now);
+        readings.put(id, request, reader, now);
         return id;
     }
 

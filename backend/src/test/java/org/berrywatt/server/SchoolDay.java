@@ -49,12 +49,21 @@ final class SchoolDay {
 
     /** Sends a reading over HTTP; the phone is that of the cell's team. */
     void send(Browser phone, int cell, int number) throws IOException, InterruptedException {
-        var answer = phone.put(
-                "/api/readings/" + UUID.randomUUID(), """
-                {"cellId": "%s", "kind": "light", "stationId": "%s", "voltage": {"text": "%d mV"},
-                 "current": {"text": "900 uA"}, "unusualConfirmed": true, "noticedAt": "2026-05-05T12:00:00Z"}""".formatted(cells.get(cell), station, 300 + number % 300));
+        var answer = phone.put(newReading(), reading(cell, number));
         if (answer.statusCode() != 200) {
             throw new IOException(answer.body());
         }
+    }
+
+    /** Where a reading is sent that nobody sent before. */
+    static String newReading() {
+        return "/api/readings/" + UUID.randomUUID();
+    }
+
+    /** A reading of a cell under the day's light, as a page sends it. */
+    String reading(int cell, int number) {
+        return """
+                {"cellId": "%s", "kind": "light", "stationId": "%s", "voltage": {"text": "%d mV"},
+                 "current": {"text": "900 uA"}, "unusualConfirmed": true, "noticedAt": "2026-05-05T12:00:00Z"}""".formatted(cells.get(cell), station, 300 + number % 300);
     }
 }

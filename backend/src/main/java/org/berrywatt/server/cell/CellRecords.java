@@ -2,6 +2,8 @@ package org.berrywatt.server.cell;
 
 import static java.util.stream.Collectors.groupingBy;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -11,10 +13,14 @@ import org.springframework.stereotype.Component;
 @Component
 class CellRecords {
 
+    private static final int MOST_CELLS_KNOWN = 50_000;
+
     private final CellRepository cells;
     private final BuildSheetRepository sheets;
     private final StageOutcomeRepository outcomes;
     private final CellEventRepository events;
+    private final Cache<UUID, CellIdentity> known =
+            Caffeine.newBuilder().maximumSize(MOST_CELLS_KNOWN).build();
 
     CellRecords(
             CellRepository cells,
@@ -30,6 +36,18 @@ class CellRecords {
     /** The cell alone. */
     Optional<CellEntity> cell(UUID id) {
         return cells.findById(id);
+    }
+
+    /**
+     * Whose cell it was when last asked for, so that a reading need not ask. Its day never changes; its team does when
+     * that is joined to another, and from then on nobody speaks for the former one.
+     */
+    Optional<CellIdentity> recall(UUID id) {
+        return Optional.ofNullable(known.getIfPresent(id));
+    }
+
+    void remember(CellIdentity cell) {
+        known.put(cell.id(), cell);
     }
 
     /** A cell with its sheets, outcomes and events. */

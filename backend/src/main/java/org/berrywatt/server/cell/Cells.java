@@ -130,6 +130,23 @@ public class Cells {
     }
 
     /**
+     * The same from memory where that admits the caller; before anybody is refused, the database is asked.
+     *
+     * @throws Refusal {@code access.signInNeeded}, {@code access.notAllowed} or {@code notFound}
+     */
+    @Transactional(readOnly = true)
+    public CellIdentity recall(UUID id, Caller caller) {
+        return records.recall(id)
+                .filter(cell -> caller.speaksFor(cell.teamId()))
+                .orElseGet(() -> remembered(identify(id, caller)));
+    }
+
+    private CellIdentity remembered(CellIdentity cell) {
+        records.remember(cell);
+        return cell;
+    }
+
+    /**
      * Reads one value of a recipe that is planned, as a build sheet's would be.
      *
      * @param path the field's path in the request

@@ -59,7 +59,7 @@ public class Readings {
      */
     @Transactional
     public ReadingAnswer put(UUID id, Object sent, ReadingRequest request, Caller caller, Instant at) {
-        var cell = cells.identify(Given.need("cellId", request.cellId()), caller);
+        var cell = cells.recall(Given.need("cellId", request.cellId()), caller);
         return receipts.once(
                 id,
                 sent,

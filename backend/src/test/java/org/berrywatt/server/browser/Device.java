@@ -1,12 +1,6 @@
 package org.berrywatt.server.browser;
 
-import java.io.File;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Duration;
-import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -14,41 +8,19 @@ import java.util.logging.Level;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptException;
 import org.openqa.selenium.JavascriptExecutor;
-import org.openqa.selenium.OutputType;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
-import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A headless Chromium with a profile of its own: a phone, a laptop or the projector. */
 public final class Device implements AutoCloseable {
 
-    /** Whether people will look at what it sees. */
-    static final boolean KEEPS_PICTURES = Boolean.getBoolean("berrywatt.pictures");
-
     private static final Duration PATIENCE = Duration.ofSeconds(40);
-    private static final List<String> FLAGS = List.of(
-            "--headless=new",
-            "--no-sandbox",
-            "--disable-gpu",
-            "--disable-dev-shm-usage",
-            "--no-first-run",
-            "--disable-background-networking",
-            "--disable-component-update",
-            "--disable-sync",
-            "--disable-quic",
-            "--disable-extensions",
-            "--disable-default-apps",
-            "--process-per-site",
-            "--renderer-process-limit=1");
-
     private static final String SETTLED = """
             const done = arguments[0];
             const isDrawn = () => document.readyState === 'complete' && !document.body.innerText.includes('One moment.');
@@ -62,16 +34,18 @@ public final class Device implements AutoCloseable {
             look(NaN, 0);""";
 
     private final ChromeDriver driver;
+    private final Camera camera;
 
     private Device(int width, int height, double scale, boolean touch) {
-        driver = new ChromeDriver(service(), options());
+        driver = Chromium.start();
+        camera = new Camera(driver);
         driver.executeCdpCommand("Emulation.setScrollbarsHidden", Map.of("hidden", true));
         show(width, height, scale, touch);
         prefer("light");
     }
 
     public static Device phone() {
-        return new Device(390, 844, KEEPS_PICTURES ? 2 : 1, true);
+        return new Device(390, 844, Camera.IS_WANTED ? 2 : 1, true);
     }
 
     public static Device laptop() {
@@ -207,67 +181,16 @@ public final class Device implements AutoCloseable {
 
     /** Keeps a picture of what the screen shows for people to look at, if pictures are wanted. */
     public void picture(String name) {
-        if (KEEPS_PICTURES) {
-            keep(name, driver.getScreenshotAs(OutputType.BYTES));
-        }
+        camera.picture(name);
     }
 
     /** Keeps a picture of the page from its top to its end, if pictures are wanted. */
     public void wholePicture(String name) {
-        if (KEEPS_PICTURES) {
-            keep(name, whole());
-        }
-    }
-
-    private byte[] whole() {
-        var shot = driver.executeCdpCommand(
-                "Page.captureScreenshot", Map.of("captureBeyondViewport", true, "clip", extent()));
-        return Base64.getDecoder().decode(String.valueOf(shot.get("data")));
-    }
-
-    private Map<String, Object> extent() {
-        var size = (Map<?, ?>)
-                driver.executeCdpCommand("Page.getLayoutMetrics", Map.of()).get("cssContentSize");
-        return Map.of("x", 0, "y", 0, "width", size.get("width"), "height", size.get("height"), "scale", 1);
-    }
-
-    private static void keep(String name, byte[] picture) {
-        try {
-            var folder = Files.createDirectories(Path.of("target", "pictures"));
-            Files.write(folder.resolve(name + ".png"), picture);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        camera.wholePicture(name);
     }
 
     @Override
     public void close() {
         driver.quit();
-    }
-
-    private static ChromeDriverService service() {
-        return new ChromeDriverService.Builder()
-                .usingDriverExecutable(program("chromedriver", "chromium-driver"))
-                .build();
-    }
-
-    private static ChromeOptions options() {
-        var console = new LoggingPreferences();
-        console.enable(LogType.BROWSER, Level.ALL);
-        var options = new ChromeOptions();
-        options.setBinary(program("chromium", "chromium"));
-        options.addArguments(FLAGS);
-        options.setCapability("goog:loggingPrefs", console);
-        return options;
-    }
-
-    /** The drivers are named outright, so that nothing is fetched from elsewhere. */
-    private static File program(String name, String debianPackage) {
-        var file = new File("/usr/bin/" + name);
-        if (!file.canExecute()) {
-            throw new IllegalStateException("browser tests need /usr/bin/" + name + ": install the package "
-                    + debianPackage + ", or run deploy/check.sh, which does");
-        }
-        return file;
     }
 }

@@ -24,7 +24,7 @@ final class Inspection {
             new Screen("zoomed", 683, 384, true),
             new Screen("tablet", 768, 1024, false),
             new Screen("laptop", 1366, 768, true),
-            new Screen("projector", 1920, 1080, Device.KEEPS_PICTURES),
+            new Screen("projector", 1920, 1080, Camera.IS_WANTED),
             new Screen("phone", 360, 740, true));
 
     private static final String AXE = """

@@ -109,10 +109,11 @@ class TeamMergersTest {
         var phone = phoneOf(newts);
         var united = phoneOf(wrens);
         var known = bench.cell(phone, "N1");
+        var reading = Bench.darkRequest(known, new Typed("3", "mV"));
+        assertThat(phone.put(reading, "/api/readings/{id}", UUID.randomUUID())).hasStatusOk();
         merge(newts, wrens);
 
         var queued = united.put(Bench.cellRequest(newts, "N2"), "/api/cells/{id}", UUID.randomUUID());
-        var reading = Bench.darkRequest(known, new Typed("3", "mV"));
 
         assertThat(teacher.answer(queued, CellAnswer.class).teamId()).isEqualTo(wrens);
         assertThat(united.put(reading, "/api/readings/{id}", UUID.randomUUID())).hasStatusOk();
