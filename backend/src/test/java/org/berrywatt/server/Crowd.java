@@ -17,6 +17,7 @@ import io.netty.handler.codec.http.HttpResponseStatus;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 
@@ -82,7 +83,9 @@ final class Crowd implements AutoCloseable {
         void ask(int phone, ChannelHandlerContext connection) {
             int number = asked.getAndIncrement();
             if (number < requests) {
-                connection.channel().writeAndFlush(question.of(phone, number));
+                var channel = connection.channel();
+                // A void promise tells of a failure by exceptionCaught.
+                var unused = channel.writeAndFlush(question.of(phone, number), channel.voidPromise());
             }
         }
 
@@ -131,7 +134,6 @@ final class Crowd implements AutoCloseable {
 
     @Override
     public void close() {
-        phones.forEach(Channel::close);
-        loop.shutdownGracefully();
+        loop.shutdownGracefully(0, 1, TimeUnit.SECONDS).awaitUninterruptibly(10, TimeUnit.SECONDS);
     }
 }
