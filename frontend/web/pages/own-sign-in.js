@@ -1,7 +1,8 @@
-/** A teacher's own sign-in: another password, and an end to it in all other browsers. */
-import { post, put } from '../core/http.js';
+/** A teacher's own sign-in: another password, and where else it is open. */
+import { put } from '../core/http.js';
 import { t } from '../core/texts.js';
 import { PageElement, html, nothing } from '../kit/kit.js';
+import './signed-in-browsers.js';
 
 /** Where the header's link leads. */
 const PASSWORD = '#password';
@@ -27,7 +28,8 @@ class OwnSignIn extends PageElement {
     return html`<section class="card flow"><h2>${t('page.account.title')}</h2>
       <div role="status">${this.done ? html`<bw-notice tone="fine" .text=${t(this.done)}></bw-notice>` : nothing}</div>
       ${this.#fold('password', 'page.account.change', () => this.#change())}
-      ${this.#fold('elsewhere', 'page.account.elsewhere', () => this.#elsewhere())}</section>`;
+      ${this.#fold('elsewhere', 'page.account.elsewhere', () => html`<bw-signed-in-browsers .name=${this.name}
+        @ended=${({ detail }) => this.#finish(detail)}></bw-signed-in-browsers>`)}</section>`;
   }
 
   #fold(key, summary, content) {
@@ -44,11 +46,6 @@ class OwnSignIn extends PageElement {
         .hint=${t('page.start.passwordHint')}></bw-field>
       <label class="tick"><input type="checkbox" .checked=${Boolean(this.legible)}
         @change=${({ target }) => { this.legible = target.checked; }}><span>${t('page.account.show')}</span></label>`}></bw-form>`;
-  }
-
-  #elsewhere() {
-    return html`<bw-form .label=${t('page.account.elsewhereSend')} .send=${this.#signOut}
-      .fields=${html`<p class="soft">${t('page.account.elsewhereMore')}</p>`}></bw-form>`;
   }
 
   #asked = async () => {
@@ -71,11 +68,6 @@ class OwnSignIn extends PageElement {
   #renew = async values => {
     await put('/api/access/password', values);
     this.#finish('page.account.changed');
-  };
-
-  #signOut = async () => {
-    await post('/api/access/sign-out-elsewhere');
-    this.#finish('page.account.elsewhereDone');
   };
 
   #finish(sentence) {

@@ -29,7 +29,7 @@ public final class Browser {
     }
 
     /** A browser that holds a pass already, and a token of its own making. */
-    static Browser holding(String pass, String baseUrl) {
+    public static Browser holding(String pass, String baseUrl) {
         var browser = new Browser(baseUrl);
         browser.keep("berrywatt-pass", pass);
         browser.keep("XSRF-TOKEN", "any");

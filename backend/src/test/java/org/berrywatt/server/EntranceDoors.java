@@ -46,6 +46,7 @@ final class EntranceDoors {
                         by -> by.post(new SignInRequest(teacher, PASSWORD), "/api/access/sign-in")),
                 entry("PUT /api/access/password", by -> by.put("{}", "/api/access/password")),
                 entry("POST /api/access/new-password", by -> by.post("{}", "/api/access/new-password")),
+                entry("GET /api/access/browsers", by -> by.get("/api/access/browsers")),
                 entry("POST /api/access/sign-out-elsewhere", by -> by.post("{}", "/api/access/sign-out-elsewhere")),
                 entry("POST /api/access/sign-out", by -> by.post("{}", "/api/access/sign-out")),
                 entry("POST /api/access/join", by -> by.post(new JoinRequest(bench.codeOf(own)), "/api/access/join")));

@@ -127,7 +127,8 @@ class PermissionsTest {
             POST /api/access/sign-in,                           200, 200, 200, 200, 200
             PUT  /api/access/password,                          401, 403, 403, 403, 422
             POST /api/access/new-password,                      422, 422, 422, 422, 422
-            POST /api/access/sign-out-elsewhere,                401, 403, 403, 403, 204
+            GET  /api/access/browsers,                          401, 403, 403, 403, 200
+            POST /api/access/sign-out-elsewhere,                401, 403, 403, 403, 422
             POST /api/access/sign-out,                          200, 200, 200, 200, 200
             POST /api/access/join,                              200, 200, 200, 200, 200
             GET  /api/labdays/{id}/tables,                      401, 403, 403, 403, 200

@@ -1,11 +1,15 @@
 package org.berrywatt.server.access;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.List;
 import org.berrywatt.contract.NewPasswordRequest;
 import org.berrywatt.contract.PasswordRequest;
+import org.berrywatt.contract.SignOutRequest;
+import org.berrywatt.contract.SignedInBrowser;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.PutMapping;
 import org.springframework.web.bind.annotation.RequestBody;
@@ -13,7 +17,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
 
-/** What a teacher does with the own sign-in; this browser is signed in afterwards, all others are not. */
+/** What a teacher does with the own sign-in; this browser is signed in afterwards. */
 @RestController
 @RequestMapping("/api/access")
 class AccountController {
@@ -33,18 +37,13 @@ class AccountController {
         this.throttle = throttle;
     }
 
-    /** Changes the teacher's password. A wrong present one counts like a wrong sign-in, an unfit new one does not. */
+    /** Changes the teacher's password; an unfit new one does not count as a try. */
     @PutMapping("/password")
     ResponseEntity<Void> change(@RequestBody PasswordRequest body, Caller caller, HttpServletRequest request) {
         var teacher = caller.requireTeacher();
         var present = AccessController.need("present", body.present());
         var password = AccessController.need("password", body.password());
-        var proven = throttle.guard(
-                request,
-                Journal.whom(teacher),
-                () -> throttle.guard(
-                        Throttle.Limit.ACCOUNT, Teacher.fold(teacher.name()), () -> change.prove(teacher, present)));
-        change.to(password, proven);
+        change.to(password, proven(teacher, present, request));
         journal.tell(Journal.Event.PASSWORD_CHANGED, Journal.whom(teacher), request);
         return signedIn(teacher, request);
     }
@@ -67,10 +66,27 @@ class AccountController {
                 .build();
     }
 
-    /** Ends the teacher's passes in all other browsers. */
+    /** Where the teacher is signed in. */
+    @GetMapping("/browsers")
+    List<SignedInBrowser> browsers(Caller caller, HttpServletRequest request) {
+        return passes.browsersOf(caller.requireTeacher(), request);
+    }
+
+    /** Ends the teacher's pass in one other browser or in all; for whoever knows the password. */
     @PostMapping("/sign-out-elsewhere")
     @ResponseStatus(HttpStatus.NO_CONTENT)
-    void signOutElsewhere(Caller caller, HttpServletRequest request) {
-        passes.endElsewhere(caller.requireTeacher(), request);
+    void signOutElsewhere(@RequestBody SignOutRequest body, Caller caller, HttpServletRequest request) {
+        var teacher = caller.requireTeacher();
+        proven(teacher, AccessController.need("present", body.present()), request);
+        passes.endElsewhere(teacher, body.browser(), request);
+    }
+
+    /** The teacher by the password, of which a wrong one counts like a wrong sign-in. */
+    private Teacher proven(Caller.Teacher teacher, String present, HttpServletRequest request) {
+        return throttle.guard(
+                request,
+                Journal.whom(teacher),
+                () -> throttle.guard(
+                        Throttle.Limit.ACCOUNT, Teacher.fold(teacher.name()), () -> change.prove(teacher, present)));
     }
 }

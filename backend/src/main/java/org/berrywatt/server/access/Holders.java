@@ -3,8 +3,11 @@ package org.berrywatt.server.access;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.UUID;
+import org.berrywatt.contract.SignedInBrowser;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -22,8 +25,14 @@ class Holders {
             where pass.token_hash = ? and pass.expires_at > ?
             """;
     private static final String ADD = """
-            insert into pass (token_hash, teacher_id, team_id, lab_day_id, issued_at, expires_at)
-            values (?, ?, ?, ?, ?, ?)
+            insert into pass (token_hash, teacher_id, team_id, lab_day_id, issued_at, expires_at, browser)
+            values (?, ?, ?, ?, ?, ?, ?)
+            """;
+    private static final String BROWSERS = """
+            select id, browser, issued_at, token_hash = ? as here
+            from pass
+            where teacher_id = ? and expires_at > ?
+            order by here desc, issued_at desc, id
             """;
 
     private final JdbcClient database;
@@ -41,12 +50,15 @@ class Holders {
                 .orElse(new Caller.Nobody());
     }
 
-    /** @throws IllegalArgumentException for nobody */
-    void add(Token token, Caller holder, Instant from, Instant until) {
+    /**
+     * @param browser its name, kept of teachers alone
+     * @throws IllegalArgumentException for nobody
+     */
+    void add(Token token, Caller holder, Instant from, Instant until, String browser) {
         if (holder instanceof Caller.Teacher teacher) {
-            add(token, teacher.id(), null, null, from, until);
+            add(token, teacher.id(), null, null, from, until, browser);
         } else if (holder instanceof Caller.TeamMember member) {
-            add(token, null, member.teamId(), member.labDayId(), from, until);
+            add(token, null, member.teamId(), member.labDayId(), from, until, "");
         } else {
             throw new IllegalArgumentException("nobody holds no pass");
         }
@@ -72,6 +84,22 @@ class Holders {
         update("delete from pass where teacher_id = ? and token_hash <> ?", teacherId, keptHash);
     }
 
+    void removeBrowser(UUID id, String keptHash, UUID teacherId) {
+        update("delete from pass where id = ? and teacher_id = ? and token_hash <> ?", id, teacherId, keptHash);
+    }
+
+    /** Where a teacher is signed in: here first, then the latest. */
+    List<SignedInBrowser> browsersOf(UUID teacherId, String hereHash, Instant at) {
+        return database.sql(BROWSERS)
+                .params(hereHash, teacherId, at.atOffset(ZoneOffset.UTC))
+                .query((row, number) -> new SignedInBrowser(
+                        row.getObject("id", UUID.class),
+                        row.getString("browser"),
+                        row.getObject("issued_at", OffsetDateTime.class).toInstant(),
+                        row.getBoolean("here")))
+                .list();
+    }
+
     void moveTeam(UUID teamId, UUID into) {
         update("update pass set team_id = ? where team_id = ?", into, teamId);
     }
@@ -82,7 +110,8 @@ class Holders {
             @Nullable UUID teamId,
             @Nullable UUID labDayId,
             Instant from,
-            Instant until) {
+            Instant until,
+            String browser) {
         update(
                 ADD,
                 token.hash(),
@@ -90,7 +119,8 @@ class Holders {
                 teamId,
                 labDayId,
                 from.atOffset(ZoneOffset.UTC),
-                until.atOffset(ZoneOffset.UTC));
+                until.atOffset(ZoneOffset.UTC),
+                browser);
     }
 
     private void update(String statement, @Nullable Object... values) {

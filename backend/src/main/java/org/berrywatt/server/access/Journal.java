@@ -24,7 +24,7 @@ class Journal {
     /** What is told, and how many lines of it a minute may have. */
     enum Event {
         NEW_PASS("new pass", 60),
-        SIGNED_OUT_ELSEWHERE("signed out everywhere else", 20),
+        SIGNED_OUT_ELSEWHERE("signed out elsewhere", 20),
         PASSWORD_CHANGED("password changed", 20),
         REFUSED("refused", 30),
         SLOWED("slowed down", 3),

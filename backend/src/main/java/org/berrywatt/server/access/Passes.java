@@ -3,9 +3,13 @@ package org.berrywatt.server.access;
 import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.List;
 import java.util.UUID;
 import org.berrywatt.contract.ProblemCode;
+import org.berrywatt.contract.SignedInBrowser;
 import org.berrywatt.server.platform.Refusal;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.ResponseCookie;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -39,7 +43,7 @@ public class Passes {
         var now = clock.instant();
         revoke(request);
         holders.removeExpired(now);
-        holders.add(token, holder, now, now.plus(VALIDITY));
+        holders.add(token, holder, now, now.plus(VALIDITY), BrowserName.of(request.getHeader(HttpHeaders.USER_AGENT)));
         journal.tell(Journal.Event.NEW_PASS, Journal.whom(holder), request);
         return PassCookie.holding(token, VALIDITY, request);
     }
@@ -57,12 +61,24 @@ public class Passes {
                 .orElseThrow(() -> Refusal.of(ProblemCode.SIGN_IN_REFUSED));
     }
 
-    /** Ends a teacher's passes in all other browsers. */
+    /** Where a teacher is signed in, this browser first. */
+    List<SignedInBrowser> browsersOf(Caller.Teacher teacher, HttpServletRequest request) {
+        return holders.browsersOf(teacher.id(), here(request), clock.instant());
+    }
+
+    /** Ends a teacher's pass in another browser, or in all others when none is named; one that has ended stays so. */
     @Transactional
-    void endElsewhere(Caller.Teacher teacher, HttpServletRequest request) {
-        var here = PassCookie.of(request).map(Token::hash).orElse("");
-        holders.removeTeacherBut(here, teacher.id());
+    void endElsewhere(Caller.Teacher teacher, @Nullable UUID browser, HttpServletRequest request) {
+        if (browser == null) {
+            holders.removeTeacherBut(here(request), teacher.id());
+        } else {
+            holders.removeBrowser(browser, here(request), teacher.id());
+        }
         journal.tell(Journal.Event.SIGNED_OUT_ELSEWHERE, Journal.whom(teacher), request);
+    }
+
+    private static String here(HttpServletRequest request) {
+        return PassCookie.of(request).map(Token::hash).orElse("");
     }
 
     /** Signs every phone of a team out. */

@@ -174,16 +174,6 @@ class AccessTest {
     }
 
     @Test
-    void signsTheTeacherOutEverywhereElseAndStaysHere() throws Exception {
-        var elsewhere = elsewhere();
-        signIn(name, PASSWORD);
-        assertThat(browser.post("/api/access/sign-out-elsewhere", "{}").statusCode())
-                .isEqualTo(204);
-        assertThat(elsewhere.get("/api/labdays").statusCode()).isEqualTo(401);
-        assertThat(browser.get("/api/labdays").statusCode()).isEqualTo(200);
-    }
-
-    @Test
     void setsAForgottenPasswordAnewWithTheKeyFromTheServersHomeAndEndsAllPasses() throws Exception {
         var elsewhere = elsewhere();
         var key = home.make().text();

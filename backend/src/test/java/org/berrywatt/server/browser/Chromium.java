@@ -43,10 +43,16 @@ final class Chromium {
         var console = new LoggingPreferences();
         console.enable(LogType.BROWSER, Level.ALL);
         var options = new ChromeOptions();
-        options.setBinary(program("chromium", "chromium"));
+        options.setBinary(binary());
         options.addArguments(FLAGS);
         options.setCapability("goog:loggingPrefs", console);
         return options;
+    }
+
+    /** The edition without windows where it is installed: a page costs it a third less. */
+    private static File binary() {
+        var lean = new File("/usr/bin/chromium-headless-shell");
+        return lean.canExecute() ? lean : program("chromium", "chromium");
     }
 
     /** The drivers are named outright, so that nothing is fetched from elsewhere. */
