@@ -1,5 +1,5 @@
 /** Where a teacher is signed in, and an end to it there: in one other browser or in all. */
-import { clock, dateHere, day } from '../core/format.js';
+import { clock, dateHere, dayInYear } from '../core/format.js';
 import { get, post } from '../core/http.js';
 import { t } from '../core/texts.js';
 import { PageElement, html, nothing } from '../kit/kit.js';
@@ -56,7 +56,7 @@ class SignedInBrowsers extends PageElement {
 /** A browser as its owner knows it again: by its name and when the sign-in began. */
 function placeOf({ browser, since }) {
   const named = browser || t('page.account.someBrowser');
-  return t('page.account.place', { browser: named, day: day(dateHere(since)), time: clock(since) });
+  return t('page.account.place', { browser: named, day: dayInYear(dateHere(since)), time: clock(since) });
 }
 
 customElements.define('bw-signed-in-browsers', SignedInBrowsers);
