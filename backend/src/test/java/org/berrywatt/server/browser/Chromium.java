@@ -49,9 +49,12 @@ final class Chromium {
         return options;
     }
 
-    /** The edition without windows where it is installed: a page costs it a third less. */
+    /**
+     * The edition without windows where it is installed: a page costs it a third less. The program itself, since its
+     * script in {@code /usr/bin} would end without it.
+     */
     private static File binary() {
-        var lean = new File("/usr/bin/chromium-headless-shell");
+        var lean = new File("/usr/lib/chromium/chromium-headless-shell");
         return lean.canExecute() ? lean : program("chromium", "chromium");
     }
 
